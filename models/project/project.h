@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Project: all that is known about a plant, as one value. A copy is a snapshot.
+#pragma once
+
+#include "models/project/history.h"
+#include "models/project/plant.h"
+#include "models/project/problem.h"
+#include "models/project/tree.h"
+
+#include <string>
+#include <vector>
+
+namespace cutwater::project {
+
+struct Project {
+    std::string name;
+    std::string plant; // the ship or installation
+    std::string description;
+    std::string revision;
+    std::string date;                     // ISO 8601
+    std::string preparedBy, checkedBy;    // roles or names, the user's business
+    std::string operatingMode;            // of the plant, for the analyses as a whole
+    std::vector<std::string> rules;       // which rule and edition the user works to, in his words
+    std::vector<std::string> assumptions;
+    std::vector<std::string> cautions;    // added to the standing ones, never instead of them
+
+    std::vector<Parameter> parameters;
+    std::vector<Component> components;
+    std::vector<FailureMode> modes;
+    std::vector<Connection> connections;
+    std::vector<Event> events;
+    std::vector<Gate> gates;
+    std::vector<TopEvent> tops;
+    std::vector<CommonCauseGroup> commonCauses;
+    std::vector<Exposure> exposures;
+    std::vector<LogEntry> log;
+    std::vector<Assessment> assessments;
+
+    Kept kept;
+    bool operator==(const Project&) const = default;
+};
+
+// Finds every problem in one pass, errors and warnings, in the order of the file. Runs in time linear in the size of the
+// project but for sorting; uses no recursion.
+Problems validate(const Project& project);
+
+} // namespace cutwater::project
