@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Formula: a Boolean formula as a directed acyclic graph in flat arrays. Knows nothing of plants: variables are numbers.
+// Formula: a Boolean formula as a directed acyclic graph in flat arrays. Knows nothing of plants:
+// variables are numbers.
 #pragma once
 
 #include <cstdint>
@@ -32,24 +33,26 @@ constexpr Literal kFalse{0, false};
 constexpr Literal kTrue{0, true};
 
 enum class Op : std::uint8_t {
-    constant,   // node 0 only: false
-    variable,   // an event
+    constant, // node 0 only: false
+    variable, // an event
     conjunction,
     disjunction,
     atLeast,    // at least k of the inputs
     exactlyOne, // exactly one of the inputs
 };
 
-// Nodes are numbered from 0 (the constant); inputs must exist before the gate that uses them, so numbers are a
-// topological order and no cycle can be made. Not thread-safe while it grows; a finished one may be read by many.
+// Nodes are numbered from 0 (the constant); inputs must exist before the gate that uses them, so
+// numbers are a topological order and no cycle can be made. Not thread-safe while it grows; a
+// finished one may be read by many.
 class Formula {
 public:
     Formula();
 
     // A new event; its variable number is the count of variables before it.
     Literal addVariable();
-    // `k` counts for atLeast only: k <= 0 is always true, k > n never. No inputs: conjunction is true, disjunction false,
-    // exactlyOne false. Inputs may repeat and are counted as often as they stand. Precondition: inputs exist.
+    // `k` counts for atLeast only: k <= 0 is always true, k > n never. No inputs: conjunction is
+    // true, disjunction false, exactlyOne false. Inputs may repeat and are counted as often as they
+    // stand. Precondition: inputs exist.
     Literal addGate(Op op, std::span<const Literal> inputs, std::int64_t k = 0);
 
     std::uint32_t nodeCount() const { return static_cast<std::uint32_t>(m_ops.size()); }
@@ -69,8 +72,8 @@ private:
     std::uint32_t m_variableCount = 0;
 };
 
-// The formula whose minimal cut sets are the minimal path sets of `formula`: and and or exchanged, at least k of n made
-// at least n-k+1, all constants turned. dual(f)(x) = not f(not x).
+// The formula whose minimal cut sets are the minimal path sets of `formula`: and and or exchanged,
+// at least k of n made at least n-k+1, all constants turned. dual(f)(x) = not f(not x).
 struct DualFormula {
     Formula formula;
     Literal top;

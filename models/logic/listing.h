@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Listing: cut sets one after another, best first, straight off the diagrams; what is never asked for is never made.
+// Listing: cut sets one after another, best first, straight off the diagrams; what is never asked
+// for is never made.
 #pragma once
 
 #include <cstdint>
@@ -12,7 +13,8 @@ namespace cutwater::logic {
 
 struct SetLiteral {
     std::uint32_t variable = 0;
-    bool negated = false; // the event must *not* occur; prime implicants of non-coherent formulas only
+    bool negated =
+        false; // the event must *not* occur; prime implicants of non-coherent formulas only
     bool operator==(const SetLiteral&) const = default;
     auto operator<=>(const SetLiteral&) const = default;
 };
@@ -30,11 +32,12 @@ enum class Sorting {
 struct ListingWish {
     Sorting sorting = Sorting::byOrder;
     std::uint32_t maxOrder = std::numeric_limits<std::uint32_t>::max();
-    double minProbability = 0; // sets below are left out
+    double minProbability = 0;                      // sets below are left out
     std::size_t memoryBytes = std::size_t{1} << 30; // for the frontier of the search
 };
 
-// Ties are broken by the variables' numbers within what is found together, so a listing is the same from run to run.
+// Ties are broken by the variables' numbers within what is found together, so a listing is the same
+// from run to run.
 class Listing {
 public:
     struct State; // private to the folder
@@ -43,7 +46,8 @@ public:
     Listing& operator=(Listing&&) noexcept;
     ~Listing();
 
-    // The next set, or nothing: then there is none left within the cut-offs, or the memory is used up (see `exhausted`).
+    // The next set, or nothing: then there is none left within the cut-offs, or the memory is used
+    // up (see `exhausted`).
     std::optional<CutSet> next();
     bool outOfMemory() const;
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What happened and what is being considered: common-cause groups, the failure log and its exposure, assessments.
+// What happened and what is being considered: common-cause groups, the failure log and its
+// exposure, assessments.
 #pragma once
 
 #include "models/project/quantity.h"
@@ -13,7 +14,8 @@ namespace cutwater::project {
 
 enum class CommonCauseKind { beta, multipleGreekLetters, alpha, alphaStaggered };
 
-std::string_view word(CommonCauseKind kind); // as in the file: "beta", "mgl", "alpha", "alpha-staggered"
+std::string_view
+word(CommonCauseKind kind); // as in the file: "beta", "mgl", "alpha", "alpha-staggered"
 std::optional<CommonCauseKind> commonCauseKindFromWord(std::string_view word);
 
 struct CommonCauseGroup {
@@ -35,9 +37,9 @@ std::optional<CauseStatus> causeStatusFromWord(std::string_view word);
 
 struct LogEntry {
     Id id;
-    std::string date; // ISO 8601: 2025-08-05
-    std::string time; // HH:MM, local; empty where unknown
-    std::string unit; // which machine: "Boiler 1"
+    std::string date;                   // ISO 8601: 2025-08-05
+    std::string time;                   // HH:MM, local; empty where unknown
+    std::string unit;                   // which machine: "Boiler 1"
     std::optional<double> runningHours; // reading of the hour meter
     std::optional<double> starts;       // reading of the start counter
     std::string phase;                  // "start", "firing", "stop", "test"
@@ -80,7 +82,8 @@ enum class AssessmentState { draft, issued, closed };
 std::string_view word(AssessmentState state);
 std::optional<AssessmentState> assessmentStateFromWord(std::string_view word);
 
-// A named what-if: a bypass, a jumper, a unit out of service. The tool lists what is lost; people decide.
+// A named what-if: a bypass, a jumper, a unit out of service. The tool lists what is lost; people
+// decide.
 struct Assessment {
     Id id;
     std::string name;

@@ -9,8 +9,8 @@
 
 namespace cutwater::project {
 
-// Built once in linear time; holds positions only, so it stays valid as long as the project's vectors do not change.
-// Where an id stands twice the first one is found.
+// Built once in linear time; holds positions only, so it stays valid as long as the project's
+// vectors do not change. Where an id stands twice the first one is found.
 class Index {
 public:
     explicit Index(const Project& project);
@@ -21,9 +21,11 @@ public:
     const Gate* gate(std::string_view id) const;
     const TopEvent* top(std::string_view id) const;
     const Parameter* parameter(std::string_view id) const;
-    // The failure model that counts for an event: its mode's where it has one; null where that mode does not exist.
+    // The failure model that counts for an event: its mode's where it has one; null where that mode
+    // does not exist.
     const FailureModel* modelOf(const Event& event) const;
-    const Quantity* resolved(const Quantity& quantity) const; // follows `parameter`; null where it does not exist
+    const Quantity*
+    resolved(const Quantity& quantity) const; // follows `parameter`; null where it does not exist
 
 private:
     const Project* m_project;

@@ -43,13 +43,13 @@ struct FailureMode {
     std::string name; // what fails: "fouled"
     std::vector<std::string> causes;
     std::string localEffect;
-    std::string nextEffect;      // on the next higher level
-    std::string endEffect;       // on the plant
-    std::string detection;       // how it is noticed: which alarm, where
-    std::string compensation;    // what makes up for it
-    std::string provedBy;        // the test that proves the compensation
-    bool dormant = false;        // nobody sees it until a test or a demand
-    std::string severity;        // category of the project's own scale
+    std::string nextEffect;   // on the next higher level
+    std::string endEffect;    // on the plant
+    std::string detection;    // how it is noticed: which alarm, where
+    std::string compensation; // what makes up for it
+    std::string provedBy;     // the test that proves the compensation
+    bool dormant = false;     // nobody sees it until a test or a demand
+    std::string severity;     // category of the project's own scale
     std::optional<int> severityRating, occurrenceRating, detectionRating; // 1..10
     FailureModel model;
     std::vector<Check> checks;
@@ -61,8 +61,9 @@ struct FailureMode {
 
 enum class SupplyPath { feed, back }; // towards the load, or the return from it
 
-// One connection of the supply network, between two components. What it runs through (fuse, breaker, diode, terminal)
-// is a list of components in the order of the flow, so that a device shared by two connections is seen to be shared.
+// One connection of the supply network, between two components. What it runs through (fuse,
+// breaker, diode, terminal) is a list of components in the order of the flow, so that a device
+// shared by two connections is seen to be shared.
 struct Connection {
     Id id;
     std::string name;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What is wrong, where, and how to mend it; and Outcome, which is a value or the problems that prevented it.
+// What is wrong, where, and how to mend it; and Outcome, which is a value or the problems that
+// prevented it.
 #pragma once
 
 #include <cassert>
@@ -34,7 +35,9 @@ class Outcome {
 public:
     Outcome(T value) : m_content(std::move(value)) {}
     Outcome(Problem problem) : m_content(Problems{std::move(problem)}) {}
-    Outcome(Problems problems) : m_content(std::move(problems)) { assert(!std::get<Problems>(m_content).empty()); }
+    Outcome(Problems problems) : m_content(std::move(problems)) {
+        assert(!std::get<Problems>(m_content).empty());
+    }
 
     explicit operator bool() const { return std::holds_alternative<T>(m_content); }
     T& operator*() { return std::get<T>(m_content); }

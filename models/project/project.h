@@ -17,12 +17,12 @@ struct Project {
     std::string plant; // the ship or installation
     std::string description;
     std::string revision;
-    std::string date;                     // ISO 8601
-    std::string preparedBy, checkedBy;    // roles or names, the user's business
-    std::string operatingMode;            // of the plant, for the analyses as a whole
-    std::vector<std::string> rules;       // which rule and edition the user works to, in his words
+    std::string date;                  // ISO 8601
+    std::string preparedBy, checkedBy; // roles or names, the user's business
+    std::string operatingMode;         // of the plant, for the analyses as a whole
+    std::vector<std::string> rules;    // which rule and edition the user works to, in his words
     std::vector<std::string> assumptions;
-    std::vector<std::string> cautions;    // added to the standing ones, never instead of them
+    std::vector<std::string> cautions; // added to the standing ones, never instead of them
 
     std::vector<Parameter> parameters;
     std::vector<Component> components;
@@ -40,8 +40,8 @@ struct Project {
     bool operator==(const Project&) const = default;
 };
 
-// Finds every problem in one pass, errors and warnings, in the order of the file. Runs in time linear in the size of the
-// project but for sorting; uses no recursion.
+// Finds every problem in one pass, errors and warnings, in the order of the file. Runs in time
+// linear in the size of the project but for sorting; uses no recursion.
 Problems validate(const Project& project);
 
 } // namespace cutwater::project

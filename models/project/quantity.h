@@ -52,9 +52,13 @@ struct SourceNote {
     std::string document; // "NUREG-0492", "from the log", "invented for the demo"
     std::string edition;  // "January 1981"
     std::string place;    // table, section, page or figure
-    std::string tag;      // "seen", "from memory", "common practice, no source", "derived", "invented", "from the log"
+    std::string tag; // "seen", "from memory", "common practice, no source", "derived", "invented",
+                     // "from the log"
     std::string remark;
-    bool empty() const { return document.empty() && edition.empty() && place.empty() && tag.empty() && remark.empty(); }
+    bool empty() const {
+        return document.empty() && edition.empty() && place.empty() && tag.empty() &&
+               remark.empty();
+    }
     bool operator==(const SourceNote&) const = default;
 };
 
@@ -88,8 +92,8 @@ struct Quantity {
     Unit unit = Unit::unstated;
     Distribution uncertainty;
     SourceNote source;
-    // Id of a project-wide Parameter whose value is used instead: two events that name the same one share one estimate
-    // (the state-of-knowledge correlation).
+    // Id of a project-wide Parameter whose value is used instead: two events that name the same one
+    // share one estimate (the state-of-knowledge correlation).
     Id parameter;
     SourceLine line;
     Kept kept;

@@ -62,8 +62,10 @@ struct TopEvent {
     bool operator==(const TopEvent&) const = default;
 };
 
-std::string_view word(EventKind kind); // as in the file: "basic", "undeveloped", "house", "conditioning"
-std::string_view word(GateKind kind);  // "and", "or", "vote", "inhibit", "xor", "not", "priority-and"
+std::string_view
+word(EventKind kind); // as in the file: "basic", "undeveloped", "house", "conditioning"
+std::string_view
+word(GateKind kind); // "and", "or", "vote", "inhibit", "xor", "not", "priority-and"
 std::optional<EventKind> eventKindFromWord(std::string_view word);
 std::optional<GateKind> gateKindFromWord(std::string_view word);
 

@@ -8,8 +8,8 @@ namespace cutwater::reliability {
 // (1-exp(-lB t)) - lB/(lA+lB) (1-exp(-(lA+lB) t)); t infinite: lA/(lA+lB).
 double priorityAnd(double rateFirst, double rateSecond, double time);
 
-// Chance that both of two equal parts have failed by `time` where the standby one fails at `dormancy` (0 cold .. 1 hot)
-// times the rate while it waits; switching is perfect.
+// Chance that both of two equal parts have failed by `time` where the standby one fails at
+// `dormancy` (0 cold .. 1 hot) times the rate while it waits; switching is perfect.
 double standbyPair(double rate, double dormancy, double time);
 
 } // namespace cutwater::reliability

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The four things a plug-in can be. Each interface has a versioned IID: a change that breaks plug-ins makes a new number,
-// and the host then refuses the old ones by name instead of crashing in them.
+// The four things a plug-in can be. Each interface has a versioned IID: a change that breaks
+// plug-ins makes a new number, and the host then refuses the old ones by name instead of crashing
+// in them.
 #pragma once
 
 #include "models/project/project.h"
@@ -24,17 +25,23 @@ struct Answer {
     project::Problems problems;
 
     static Answer of(T content) { return {Ending::finished, std::move(content), {}}; }
-    static Answer failed(project::Problems problems) { return {Ending::failed, {}, std::move(problems)}; }
-    static Answer stopped(Ending ending, project::Problem problem) { return {ending, {}, {std::move(problem)}}; }
+    static Answer failed(project::Problems problems) {
+        return {Ending::failed, {}, std::move(problems)};
+    }
+    static Answer stopped(Ending ending, project::Problem problem) {
+        return {ending, {}, {std::move(problem)}};
+    }
 };
 
-// Computes something from a project. run() is called from any thread, on a project that validate() found no errors in;
-// it may be called several times at once and keeps no state.
+// Computes something from a project. run() is called from any thread, on a project that validate()
+// found no errors in; it may be called several times at once and keeps no state.
 class Analysis {
 public:
     virtual ~Analysis() = default;
-    virtual std::vector<Parameter> parameters(const project::Project* project) const = 0; // null: in general
-    virtual Answer<Result> run(const project::Project& project, const Values& values, const Job& job) const = 0;
+    virtual std::vector<Parameter>
+    parameters(const project::Project* project) const = 0; // null: in general
+    virtual Answer<Result> run(const project::Project& project, const Values& values,
+                               const Job& job) const = 0;
 };
 
 // Reads and writes a foreign format.
@@ -44,8 +51,10 @@ public:
     virtual std::vector<std::string> suffixes() const = 0; // without the dot
     virtual bool canRead() const = 0;
     virtual bool canWrite() const = 0;
-    virtual Answer<project::Project> read(const std::string& bytes, const Values& values, const Job& job) const = 0;
-    virtual Answer<std::string> write(const project::Project& project, const Values& values, const Job& job) const = 0;
+    virtual Answer<project::Project> read(const std::string& bytes, const Values& values,
+                                          const Job& job) const = 0;
+    virtual Answer<std::string> write(const project::Project& project, const Values& values,
+                                      const Job& job) const = 0;
 };
 
 // Places boxes and routes lines between them. Lengths in points (1/72 inch), y downwards.
@@ -72,7 +81,8 @@ struct LayoutGraph {
 class Layout {
 public:
     virtual ~Layout() = default;
-    virtual Answer<LayoutGraph> place(const LayoutGraph& graph, const Values& values, const Job& job) const = 0;
+    virtual Answer<LayoutGraph> place(const LayoutGraph& graph, const Values& values,
+                                      const Job& job) const = 0;
 };
 
 // Makes a paper from a project and the results that were computed for it.
@@ -85,8 +95,9 @@ class Report {
 public:
     virtual ~Report() = default;
     virtual std::vector<Parameter> parameters(const project::Project* project) const = 0;
-    virtual Answer<Document> make(const project::Project& project, const std::vector<Result>& results,
-                                  const Values& values, const Job& job) const = 0;
+    virtual Answer<Document> make(const project::Project& project,
+                                  const std::vector<Result>& results, const Values& values,
+                                  const Job& job) const = 0;
 };
 
 } // namespace cutwater::sdk

@@ -12,7 +12,8 @@ namespace cutwater::sdk {
 struct Job {
     std::stop_token stop;
     std::size_t memoryBytes = std::size_t{2} << 30;
-    std::function<void(double, const std::string&)> progress; // 0..1 and what is being done; may be empty
+    std::function<void(double, const std::string&)>
+        progress; // 0..1 and what is being done; may be empty
 };
 
 enum class Ending { finished, failed, cancelled, overLimit };

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Declared parameters: the shell makes its options from them, the editor its form; the plug-in gets checked values.
+// Declared parameters: the shell makes its options from them, the editor its form; the plug-in gets
+// checked values.
 #pragma once
 
 #include "models/project/problem.h"
@@ -23,8 +24,9 @@ struct Parameter {
     std::string unit;
     std::optional<double> minimum, maximum; // of numbers, both allowed values
     std::vector<std::string> choices;       // of a choice
-    std::optional<Value> standard;          // what counts where nothing is given; none: "not given" is a value
-    std::string sentence;                   // for --help and the form's tip
+    std::optional<Value>
+        standard;         // what counts where nothing is given; none: "not given" is a value
+    std::string sentence; // for --help and the form's tip
 };
 
 class Values {
@@ -40,13 +42,16 @@ private:
     std::map<std::string, Value> m_values;
 };
 
-// Text (from a shell or a form) to a checked value. The problem names the parameter, its range or its choices.
+// Text (from a shell or a form) to a checked value. The problem names the parameter, its range or
+// its choices.
 project::Outcome<Value> parseValue(const Parameter& parameter, const std::string& text);
 
-// Fills in the standards and checks ranges; unknown names are problems with the nearest known one in the remedy.
+// Fills in the standards and checks ranges; unknown names are problems with the nearest known one
+// in the remedy.
 project::Outcome<Values> complete(const std::vector<Parameter>& parameters, const Values& given);
 
-// The candidate that is spelled most like `word`, or empty where none is near (edit distance over a third of its length).
+// The candidate that is spelled most like `word`, or empty where none is near (edit distance over a
+// third of its length).
 std::string nearest(const std::string& word, const std::vector<std::string>& candidates);
 
 } // namespace cutwater::sdk

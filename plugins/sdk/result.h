@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Result: what an analysis answers, in a form that the shell, the editor and a report can show without knowing it.
+// Result: what an analysis answers, in a form that the shell, the editor and a report can show
+// without knowing it.
 #pragma once
 
 #include <cstdint>
@@ -19,7 +20,8 @@ struct Column {
     bool operator==(const Column&) const = default;
 };
 
-// A cell is empty, text, a whole number or a number. A `reference` column holds the text of an event's or gate's id.
+// A cell is empty, text, a whole number or a number. A `reference` column holds the text of an
+// event's or gate's id.
 using Cell = std::variant<std::monostate, std::string, std::int64_t, double>;
 
 struct Table {
@@ -52,7 +54,8 @@ struct Note {
     bool operator==(const Note&) const = default;
 };
 
-// Ids of events and gates that belong together and may be highlighted in the tree: one mark per row of a table.
+// Ids of events and gates that belong together and may be highlighted in the tree: one mark per row
+// of a table.
 struct Mark {
     std::string table; // id of the table
     std::size_t row = 0;
