@@ -2,6 +2,7 @@
 // Solution: everything that can be read off one solved top event without listing its sets.
 #pragma once
 
+#include "models/logic/count.h"
 #include "models/logic/formula.h"
 #include "models/logic/limits.h"
 #include "models/logic/listing.h"
@@ -10,22 +11,11 @@
 #include <memory>
 #include <optional>
 #include <span>
-#include <string>
 #include <vector>
 
 namespace cutwater::logic {
 
 struct SolutionData; // the diagrams; private to the folder
-
-// A number of sets, exact up to 2^128 - 2; beyond that `saturated` and a lower bound.
-struct Count {
-    unsigned __int128 value = 0;
-    bool saturated = false;
-    bool operator==(const Count&) const = default;
-};
-std::string
-toDecimal(const Count&
-              count); // "252"; "more than 340282366920938463463374607431768211454" where saturated
 
 // What the engine had to do, for the curious and the benchmarks.
 struct Effort {
