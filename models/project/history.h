@@ -8,6 +8,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace cutwater::project {
@@ -74,6 +75,7 @@ struct Exposure {
 struct ForcedEvent {
     Reference event;
     bool state = true;
+    Kept kept;
     bool operator==(const ForcedEvent&) const = default;
 };
 

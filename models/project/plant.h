@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace cutwater::project {
@@ -60,6 +61,9 @@ struct FailureMode {
 };
 
 enum class SupplyPath { feed, back }; // towards the load, or the return from it
+
+std::string_view word(SupplyPath path); // as in the file: "feed", "return"
+std::optional<SupplyPath> supplyPathFromWord(std::string_view word);
 
 // One connection of the supply network, between two components. What it runs through (fuse,
 // breaker, diode, terminal) is a list of components in the order of the flow, so that a device

@@ -8,6 +8,7 @@
 #include "models/project/tree.h"
 
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace cutwater::project {
@@ -37,6 +38,12 @@ struct Project {
     std::vector<Assessment> assessments;
 
     Kept kept;
+    // What a newer file said about a section as a whole: its word ("events", "log"), and what is
+    // kept.
+    std::vector<std::pair<std::string, Kept>> keptInSections;
+    // The file's minor version where it is newer than the reader's, so that it is saved under the
+    // version that what is kept needs; else 0.
+    int newerMinorVersion = 0;
     bool operator==(const Project&) const = default;
 };
 

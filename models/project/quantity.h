@@ -55,9 +55,10 @@ struct SourceNote {
     std::string tag; // "seen", "from memory", "common practice, no source", "derived", "invented",
                      // "from the log"
     std::string remark;
+    Kept kept;
     bool empty() const {
         return document.empty() && edition.empty() && place.empty() && tag.empty() &&
-               remark.empty();
+               remark.empty() && kept.empty();
     }
     bool operator==(const SourceNote&) const = default;
 };
