@@ -23,7 +23,9 @@ struct Parameter {
     ParameterType type = ParameterType::text;
     std::string unit;
     std::optional<double> minimum, maximum; // of numbers, both allowed values
-    std::vector<std::string> choices;       // of a choice
+    // Of a choice: what may be given. Of a top event: what a form may offer; the id of any gate or
+    // event may be given too.
+    std::vector<std::string> choices;
     std::optional<Value>
         standard;         // what counts where nothing is given; none: "not given" is a value
     std::string sentence; // for --help and the form's tip
@@ -36,14 +38,17 @@ public:
     std::optional<std::string> text(const std::string& name) const;
     std::optional<std::int64_t> integer(const std::string& name) const;
     std::optional<double> number(const std::string& name) const;
-    bool flag(const std::string& name) const; // false where it is not given
+    bool flag(const std::string& name) const;         // false where it is not given
+    std::vector<std::string> names() const;           // in alphabetical order
+    const Value* find(const std::string& name) const; // null where it is not given
 
 private:
     std::map<std::string, Value> m_values;
 };
 
-// Text (from a shell or a form) to a checked value. The problem names the parameter, its range or
-// its choices.
+// Text (from a shell or a form) to a checked value. A number may carry the parameter's unit or
+// another of the same dimension ("2 wk" where hours are asked for) and is converted. The problem
+// names the parameter, its range or its choices.
 project::Outcome<Value> parseValue(const Parameter& parameter, const std::string& text);
 
 // Fills in the standards and checks ranges; unknown names are problems with the nearest known one

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How a command gets its project and how its answer leaves the program.
+#pragma once
+
+#include "app/cli/command.h"
+#include "models/project/project.h"
+
+#include <optional>
+
+namespace cutwater::cli {
+
+// Reads and checks a project file ("-": standard input). Where it has errors they are printed, each
+// with its line, and nothing comes back. Warnings are counted in one line unless --quiet.
+std::optional<project::Project> readProject(const std::string& path, Context& context);
+
+// Writes the answer to --output, so that either the old or the whole new file is there, or to
+// standard output. Returns an exit code. A reader that closed the pipe is no error.
+int deliver(const std::string& bytes, Context& context);
+
+// Prints the problems and returns the exit code for the way it ended. `file` is put before the line
+// numbers.
+int reportEnding(sdk::Ending ending, const project::Problems& problems, const std::string& file,
+                 Context& context);
+
+// A usage error: one sentence on `err`, exit code 2.
+int usageError(const std::string& sentence, Context& context);
+
+} // namespace cutwater::cli
