@@ -5,15 +5,16 @@
 #include <cstddef>
 #include <functional>
 #include <stop_token>
-#include <string>
 
 namespace cutwater::logic {
 
 struct Limits {
-    std::size_t memoryBytes = std::size_t{2}
-                              << 30;      // for all diagrams and caches of one solution together
-    std::stop_token stop;                 // asked at least every few thousand steps
-    std::function<void(double)> progress; // 0..1, may be empty; called from the working thread
+    // For all diagrams and caches of one solution together.
+    std::size_t memoryBytes = std::size_t{2} << 30;
+    // Asked at least every few thousand steps.
+    std::stop_token stop{};
+    // 0..1; called from the working thread.
+    std::function<void(double)> progress{};
 };
 
 enum class Stop { none, cancelled, memory };

@@ -7,6 +7,7 @@
 #include <limits>
 #include <memory>
 #include <optional>
+#include <span>
 #include <vector>
 
 namespace cutwater::logic {
@@ -54,5 +55,9 @@ public:
 private:
     std::unique_ptr<State> m_state;
 };
+
+struct SolutionData;
+Listing makeListing(std::shared_ptr<const SolutionData> data, std::span<const double> q,
+                    const ListingWish& wish);
 
 } // namespace cutwater::logic

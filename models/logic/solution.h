@@ -62,7 +62,7 @@ public:
     // given).
     std::vector<Count> countsByOrder(std::optional<std::uint32_t> maxOrder = {}) const;
 
-    // Sets one after another, best first; see listing.h. The q must outlive nothing: it is copied.
+    // Sets one after another, best first; see listing.h. q is copied.
     Listing list(std::span<const double> q, const ListingWish& wish) const;
 
     // The variables that are in at least one set, ascending.

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a Solution holds: one part per module, each pointing to a shape, and the shapes solved once
+// each.
+#pragma once
+
+#include "models/logic/bdd.h"
+#include "models/logic/implicants.h"
+#include "models/logic/program.h"
+#include "models/logic/solution.h"
+#include "models/logic/zdd.h"
+
+#include <array>
+#include <span>
+#include <vector>
+
+namespace cutwater::logic {
+
+// Diagrams taken out of the tables they were made in: only what is reached, children before
+// parents, so that one sweep over the array computes anything.
+struct Diagram {
+    std::vector<BddNode> nodes; // [0] is the constant
+    Edge root = kNever;
+};
+struct Families {
+    std::vector<ZddNode> nodes; // [0] no sets, [1] the empty set
+    Family root = kNoSets;
+    bool solved = false;
+};
+
+struct Shape {
+    Diagram diagram;
+    bool monotone = true;
+    std::array<Families, 2> sets; // of the function and of its negation, where they are needed
+};
+
+struct Part {
+    std::uint32_t shape = 0;
+    std::size_t firstLeaf = 0;
+    std::uint32_t leafCount = 0;
+    std::array<bool, 2> needed{}; // the sets of the function, of its negation
+};
+
+struct SolutionData {
+    std::vector<Shape> shapes;
+    std::vector<Part> parts; // a part stands after the parts it is made of; the last one is the top
+    std::vector<Leaf> leaves;
+    bool topNegated = false;
+    std::optional<bool> constant;
+    bool coherent = true;
+    std::uint32_t variableCount = 0; // of the formula that was asked about
+    Effort effort;
+
+    std::span<const Leaf> leavesOf(const Part& part) const {
+        return {leaves.data() + part.firstLeaf, part.leafCount};
+    }
+    const Families& setsOf(std::size_t part, bool negated) const {
+        return shapes[parts[part].shape].sets[negated];
+    }
+    std::size_t topPart() const { return parts.size() - 1; }
+    static Solution wrap(std::shared_ptr<const SolutionData> data) {
+        return Solution(std::move(data));
+    }
+};
+
+// Calls see(part, negated, families) for every part's sets that the top needs, parts before those
+// that stand on them.
+template <typename See>
+void forEachNeeded(const SolutionData& data, See see) {
+    for (std::size_t part = 0; part < data.parts.size(); ++part)
+        for (const bool negated : {false, true})
+            if (data.parts[part].needed[negated]) see(part, negated, data.setsOf(part, negated));
+}
+
+} // namespace cutwater::logic

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/logic/modules.h"
+
+#include <gtest/gtest.h>
+
+#include <array>
+
+using namespace cutwater::logic;
+
+namespace {
+
+TEST(Modules, SharedEventsBreakModules) {
+    Formula f;
+    const Literal a = f.addVariable(), b = f.addVariable(), c = f.addVariable(),
+                  d = f.addVariable(), e = f.addVariable();
+    const Literal g1 = f.addGate(Op::conjunction, std::array{a, b});
+    const Literal g2 = f.addGate(Op::conjunction, std::array{b, c}); // shares b with g1
+    const Literal pair = f.addGate(Op::disjunction, std::array{g1, g2});
+    const Literal alone = f.addGate(Op::conjunction, std::array{d, e});
+    const Literal top = f.addGate(Op::disjunction, std::array{pair, alone});
+    const auto isModule = findModules(f, top);
+    EXPECT_FALSE(isModule[g1.node()]);
+    EXPECT_FALSE(isModule[g2.node()]);
+    EXPECT_TRUE(isModule[pair.node()]);
+    EXPECT_TRUE(isModule[alone.node()]);
+    EXPECT_TRUE(isModule[top.node()]);
+    EXPECT_FALSE(isModule[a.node()]);
+}
+
+TEST(Modules, ASharedGateWithPrivateEventsIsAModule) {
+    Formula f;
+    const Literal a = f.addVariable(), b = f.addVariable(), c = f.addVariable(),
+                  d = f.addVariable();
+    const Literal shared = f.addGate(Op::conjunction, std::array{a, b});
+    const Literal left = f.addGate(Op::conjunction, std::array{shared, c});
+    const Literal right = f.addGate(Op::conjunction, std::array{shared, d});
+    const Literal top = f.addGate(Op::disjunction, std::array{left, right});
+    const auto isModule = findModules(f, top);
+    EXPECT_TRUE(isModule[shared.node()]);
+    EXPECT_FALSE(isModule[left.node()]);
+    EXPECT_FALSE(isModule[right.node()]);
+    EXPECT_TRUE(isModule[top.node()]);
+}
+
+} // namespace
