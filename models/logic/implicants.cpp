@@ -11,7 +11,7 @@ namespace {
 
 class Implicants {
 public:
-    Implicants(bool monotone, Bdd& bdd, Zdd& zdd) : m_monotone(monotone), m_bdd(bdd), m_zdd(zdd) {}
+    Implicants(Bdd& bdd, Zdd& zdd) : m_bdd(bdd), m_zdd(zdd) {}
 
     Family of(Edge function) {
         std::vector<Edge> stack{function};
@@ -22,7 +22,7 @@ public:
                 continue;
             }
             const Edge high = m_bdd.high(f), low = m_bdd.low(f);
-            const Edge both = m_monotone ? low : m_bdd.conjunction(high, low);
+            const Edge both = m_bdd.conjunction(high, low);
             const std::size_t waiting = stack.size();
             for (const Edge needed : {both, high, low})
                 if (!known(needed)) stack.push_back(needed);
@@ -47,7 +47,6 @@ private:
         return m_zdd.make(elementOf(level, false), m_zdd.difference(high, both), withNegation);
     }
 
-    bool m_monotone;
     Bdd& m_bdd;
     Zdd& m_zdd;
     std::unordered_map<Edge, Family> m_known;
@@ -55,8 +54,21 @@ private:
 
 } // namespace
 
-Family primeImplicants(Edge function, bool monotone, Bdd& bdd, Zdd& zdd) {
-    return Implicants(monotone, bdd, zdd).of(function);
+Family primeImplicants(Edge function, Bdd& bdd, Zdd& zdd) {
+    return Implicants(bdd, zdd).of(function);
+}
+
+Family minimalSets(const Diagram& diagram, Zdd& zdd) {
+    std::vector<Family> sets(diagram.nodes.size(), kNoSets);
+    // A monotone function that is true when nothing happens is always true: no edge but that one is
+    // complemented.
+    const auto of = [&](Edge edge) { return edge == kAlways ? kEmptySet : sets[edge >> 1]; };
+    for (std::size_t i = 1; i < diagram.nodes.size(); ++i) {
+        const BddNode& node = diagram.nodes[i];
+        const Family low = of(node.low);
+        sets[i] = zdd.make(elementOf(node.level, false), zdd.difference(of(node.high), low), low);
+    }
+    return of(diagram.root);
 }
 
 } // namespace cutwater::logic

@@ -2,7 +2,7 @@
 // Minimal cut sets and prime implicants of one diagram, as a family of literals.
 #pragma once
 
-#include "models/logic/bdd.h"
+#include "models/logic/diagram.h"
 #include "models/logic/zdd.h"
 
 namespace cutwater::logic {
@@ -17,10 +17,13 @@ constexpr std::uint32_t elementOf(std::uint32_t level, bool negated) {
 // the halves for x true and false,
 //   PI(f) = PI(f1 f0)  +  x (PI(f1) - PI(f1 f0))  +  not x (PI(f0) - PI(f1 f0)).
 // Plain set difference is enough: a prime implicant of f1 that is an implicant of f1 f0 is prime
-// there too. Where f0 implies f1 everywhere (a coherent function) f1 f0 is f0, and these are the
-// minimal cut sets (A. Rauzy, "New algorithms for fault trees analysis", Reliability Engineering
-// and System Safety 40, 1993; from memory); `monotone` says that this is known, and saves the
-// conjunctions.
-Family primeImplicants(Edge function, bool monotone, Bdd& bdd, Zdd& zdd);
+// there too.
+Family primeImplicants(Edge function, Bdd& bdd, Zdd& zdd);
+
+// The same for a function that no event hinders, in one sweep: f0 implies f1 there, so f1 f0 is f0,
+// and what is left are the minimal cut sets (A. Rauzy, "New algorithms for fault trees analysis",
+// Reliability Engineering and System Safety 40, 1993; from memory). Precondition: the function is
+// monotone.
+Family minimalSets(const Diagram& diagram, Zdd& zdd);
 
 } // namespace cutwater::logic

@@ -3,29 +3,15 @@
 // each.
 #pragma once
 
-#include "models/logic/bdd.h"
-#include "models/logic/implicants.h"
+#include "models/logic/diagram.h"
 #include "models/logic/program.h"
 #include "models/logic/solution.h"
-#include "models/logic/zdd.h"
 
 #include <array>
 #include <span>
 #include <vector>
 
 namespace cutwater::logic {
-
-// Diagrams taken out of the tables they were made in: only what is reached, children before
-// parents, so that one sweep over the array computes anything.
-struct Diagram {
-    std::vector<BddNode> nodes; // [0] is the constant
-    Edge root = kNever;
-};
-struct Families {
-    std::vector<ZddNode> nodes; // [0] no sets, [1] the empty set
-    Family root = kNoSets;
-    bool solved = false;
-};
 
 struct Shape {
     Diagram diagram;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // From a formula to its solution: simplify, find modules, solve each shape once, then the sets that
 // the top needs.
+#include "models/logic/implicants.h"
 #include "models/logic/modules.h"
 #include "models/logic/simplify.h"
 #include "models/logic/solution_data.h"
@@ -53,8 +54,7 @@ public:
     }
 
 private:
-    // --- parts
-    // ---------------------------------------------------------------------------------------------------
+    // --- parts ---
 
     void makeParts(Literal top) {
         const Formula& formula = m_simple.formula;
@@ -157,8 +157,7 @@ private:
         return root == kAlways;
     }
 
-    // --- shapes
-    // --------------------------------------------------------------------------------------------------
+    // --- shapes ---
 
     Shape solveShape(const Program& program) {
         if (m_bdd.size() > kForgetAbove) m_bdd.clear();
@@ -171,23 +170,21 @@ private:
     }
 
     Diagram takeOut(Edge root) {
-        std::vector<std::uint32_t> reached = reachable(
-            root >> 1,
-            [&](std::uint32_t index, auto&& see) {
+        const std::vector<std::uint32_t>& reached =
+            reachable(root >> 1, 1, [&](std::uint32_t index, auto&& see) {
                 see(m_bdd.node(index).high >> 1);
                 see(m_bdd.node(index).low >> 1);
-            },
-            1);
+            });
         m_budget.take(reached.size() * sizeof(BddNode));
         Diagram diagram;
         diagram.nodes.reserve(reached.size() + 1);
         diagram.nodes.push_back({kTerminalLevel, 0, 0});
-        std::unordered_map<std::uint32_t, std::uint32_t> place{{0, 0}};
-        place.reserve(reached.size() + 1);
-        const auto moved = [&](Edge edge) { return place.at(edge >> 1) << 1 | (edge & 1u); };
+        const auto moved = [&](Edge edge) {
+            return edge <= 1 ? edge : m_place[edge >> 1] << 1 | (edge & 1u);
+        };
         for (const std::uint32_t index : reached) {
             const BddNode& node = m_bdd.node(index);
-            place[index] = static_cast<std::uint32_t>(diagram.nodes.size());
+            m_place[index] = static_cast<std::uint32_t>(diagram.nodes.size());
             diagram.nodes.push_back({node.level, moved(node.high), moved(node.low)});
         }
         diagram.root = moved(root);
@@ -195,58 +192,52 @@ private:
     }
 
     Families takeOutSets(Family root) {
-        std::vector<std::uint32_t> reached = reachable(
-            root,
-            [&](std::uint32_t index, auto&& see) {
+        const std::vector<std::uint32_t>& reached =
+            reachable(root, 2, [&](std::uint32_t index, auto&& see) {
                 see(m_zdd.node(index).with);
                 see(m_zdd.node(index).without);
-            },
-            2);
+            });
         m_budget.take(reached.size() * sizeof(ZddNode));
         Families families;
         families.solved = true;
         families.nodes.reserve(reached.size() + 2);
         families.nodes.assign(2, {kNoElement, kNoSets, kNoSets});
-        std::unordered_map<std::uint32_t, std::uint32_t> place{{0, 0}, {1, 1}};
-        place.reserve(reached.size() + 2);
+        const auto moved = [&](Family family) {
+            return family <= kEmptySet ? family : m_place[family];
+        };
         for (const std::uint32_t index : reached) {
             const ZddNode& node = m_zdd.node(index);
-            place[index] = static_cast<std::uint32_t>(families.nodes.size());
-            families.nodes.push_back({node.element, place.at(node.with), place.at(node.without)});
+            m_place[index] = static_cast<std::uint32_t>(families.nodes.size());
+            families.nodes.push_back({node.element, moved(node.with), moved(node.without)});
         }
-        families.root = place.at(root);
+        families.root = moved(root);
         return families;
     }
 
     // The nodes at or above `first` that can be reached, ascending: children come before parents.
     template <typename Children>
-    std::vector<std::uint32_t> reachable(std::uint32_t root, Children children,
-                                         std::uint32_t first) {
-        std::vector<std::uint32_t> reached, stack;
+    const std::vector<std::uint32_t>& reachable(std::uint32_t root, std::uint32_t first,
+                                                Children children) {
+        m_reached.clear();
         const auto see = [&](std::uint32_t index) {
             if (index < first) return;
-            if (index >= m_seen.size())
-                m_seen.resize(std::max<std::size_t>(index + 1, m_seen.size() * 2), false);
-            if (m_seen[index]) return;
-            m_seen[index] = true;
-            reached.push_back(index);
-            stack.push_back(index);
+            if (index >= m_place.size())
+                m_place.resize(std::max<std::size_t>(index + 1, m_place.size() * 2), kUnseen);
+            if (m_place[index] == m_round) return;
+            m_place[index] = m_round;
+            m_reached.push_back(index);
         };
+        --m_round;
         see(root);
-        while (!stack.empty()) {
+        for (std::size_t next = 0; next < m_reached.size(); ++next) {
             m_budget.step();
-            const std::uint32_t index = stack.back();
-            stack.pop_back();
-            children(index, see);
+            children(m_reached[next], see);
         }
-        for (const std::uint32_t index : reached)
-            m_seen[index] = false;
-        std::sort(reached.begin(), reached.end());
-        return reached;
+        std::sort(m_reached.begin(), m_reached.end());
+        return m_reached;
     }
 
-    // --- sets
-    // ----------------------------------------------------------------------------------------------------
+    // --- sets ---
 
     // From the top downwards: only those polarities of a part are solved that the sets above really
     // contain.
@@ -279,8 +270,11 @@ private:
         if (m_zdd.size() > kForgetAbove) m_zdd.clear();
         if (m_bdd.size() > kForgetAbove) m_bdd.clear();
         const std::uint32_t before = m_zdd.size();
-        const Edge root = putBack(shape.diagram) ^ (negated ? 1u : 0u);
-        families = takeOutSets(primeImplicants(root, shape.monotone && !negated, m_bdd, m_zdd));
+        const Family root =
+            shape.monotone && !negated
+                ? minimalSets(shape.diagram, m_zdd)
+                : primeImplicants(putBack(shape.diagram) ^ (negated ? 1u : 0u), m_bdd, m_zdd);
+        families = takeOutSets(root);
         m_data->effort.setNodes += m_zdd.size() - before;
         return families;
     }
@@ -306,7 +300,10 @@ private:
     std::vector<std::uint32_t> m_local;  // node -> its input code in its module's program
     std::vector<std::uint32_t> m_partOf; // module -> part
     std::unordered_map<Program, std::uint32_t, ProgramHash> m_shapeOf;
-    std::vector<bool> m_seen;
+    // Of the nodes of a table: the round that saw it (large numbers), then its place in what is
+    // taken out.
+    std::vector<std::uint32_t> m_place, m_reached;
+    std::uint32_t m_round = kUnseen;
 };
 
 } // namespace
