@@ -3,8 +3,9 @@
 #pragma once
 
 #include "app/cli/command.h"
-#include "models/project/project.h"
+#include "models/document/document.h"
 
+#include <iosfwd>
 #include <optional>
 
 namespace cutwater::cli {
@@ -12,6 +13,14 @@ namespace cutwater::cli {
 // Reads and checks a project file ("-": standard input). Where it has errors they are printed, each
 // with its line, and nothing comes back. Warnings are counted in one line unless --quiet.
 std::optional<project::Project> readProject(const std::string& path, Context& context);
+
+// The same, but the problems are the caller's to show.
+project::Outcome<document::Loaded> loadProject(const std::string& path);
+// How a file is called in messages.
+std::string shownName(const std::string& path);
+// One sentence a line; of more than `most` only those, and how many are left.
+void printProblems(const project::Problems& problems, const std::string& file, std::ostream& stream,
+                   std::size_t most);
 
 // Writes the answer to --output, so that either the old or the whole new file is there, or to
 // standard output. Returns an exit code. A reader that closed the pipe is no error.

@@ -16,7 +16,7 @@ struct Column {
     std::string id;    // stable, for scripts: "probability"
     std::string title; // for people: "Probability"
     ColumnType type = ColumnType::text;
-    std::string unit; // "", "/h", "%"
+    std::string unit = {}; // "", "/h", "%"
     bool operator==(const Column&) const = default;
 };
 
@@ -28,8 +28,8 @@ struct Table {
     std::string id;
     std::string title;
     std::vector<Column> columns;
-    std::vector<std::vector<Cell>> rows; // each as long as `columns`
-    std::string remark;                  // shown under the table
+    std::vector<std::vector<Cell>> rows = {}; // each as long as `columns`
+    std::string remark = {};                  // shown under the table
     bool operator==(const Table&) const = default;
 };
 
