@@ -15,6 +15,7 @@ using sdk::ColumnType;
 
 constexpr std::size_t kGap = 2;          // between columns
 constexpr std::size_t kNarrowest = 14;   // a wrapped column narrower than this is hard to read
+constexpr std::size_t kTitleRoom = 12;   // a number's title is not squeezed below this
 constexpr std::size_t kWidestTitle = 24; // of a row that is shown as a block
 
 bool isNumeric(const sdk::Column& column) {
@@ -81,7 +82,8 @@ std::vector<std::size_t> columnWidths(const sdk::Table& table, const Grid& grid,
         for (const auto& row : grid.rows)
             content = std::max(content, displayWidth(row[c]));
         if (isNumeric(table.columns[c])) {
-            widths[c] = std::max(content, longestWord(grid.titles[c]));
+            widths[c] = std::max({content, longestWord(grid.titles[c]),
+                                  std::min(displayWidth(grid.titles[c]), kTitleRoom)});
             fixed += widths[c];
         } else {
             widths[c] = std::max(content, displayWidth(grid.titles[c]));

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plugins/sdk/tree/solved.h"
+
+#include <fmt/format.h>
+
+#include <limits>
+
+namespace cutwater::sdk::tree {
+namespace {
+
+using project::Problem;
+using project::Severity;
+
+logic::SolveOutcome solveOne(const reliability::TreeFormula& tree, Side side,
+                             const logic::Limits& limits) {
+    if (side == Side::fails) return logic::solve(tree.formula, tree.top, limits);
+    const logic::DualFormula dual = logic::dual(tree.formula, tree.top);
+    return logic::solve(dual.formula, dual.top, limits);
+}
+
+} // namespace
+
+Problem cancelledAt(const Target& target) {
+    return {Severity::error, fmt::format("cancelled while {} was computed", target.id),
+            "start it again when there is time", "top event " + target.id, 0};
+}
+
+Problem overMemoryAt(const Target& target, std::size_t memoryBytes) {
+    return {Severity::error,
+            fmt::format("{} needs more memory than the {} MB that are allowed", target.id,
+                        memoryBytes >> 20),
+            "allow more, or ask about a gate further down", "top event " + target.id, 0};
+}
+
+Answer<std::vector<Solved>> solveAll(const project::Project& project, const project::Index& index,
+                                     const std::vector<Target>& targets, Side side,
+                                     const Job& job) {
+    std::vector<Solved> all;
+    for (std::size_t i = 0; i < targets.size(); ++i) {
+        const Target& target = targets[i];
+        if (job.stop.stop_requested())
+            return Answer<std::vector<Solved>>::stopped(Ending::cancelled, cancelledAt(target));
+        reliability::TreeFormula tree = reliability::toFormula(project, index, target.node);
+        logic::Limits limits;
+        limits.stop = job.stop;
+        limits.memoryBytes = job.memoryBytes;
+        if (job.progress)
+            limits.progress = [&, i](double share) {
+                const double done = static_cast<double>(i) + share;
+                job.progress(done / static_cast<double>(targets.size()), "solving " + target.id);
+            };
+        logic::SolveOutcome outcome = solveOne(tree, side, limits);
+        if (outcome.stop == logic::Stop::cancelled)
+            return Answer<std::vector<Solved>>::stopped(Ending::cancelled, cancelledAt(target));
+        if (!outcome.solution)
+            return Answer<std::vector<Solved>>::stopped(Ending::overLimit,
+                                                        overMemoryAt(target, job.memoryBytes));
+        all.push_back({target, std::move(tree), std::move(*outcome.solution)});
+    }
+    return Answer<std::vector<Solved>>::of(std::move(all));
+}
+
+Cell countCell(const logic::Count& count) {
+    constexpr auto kLargest = static_cast<logic::UInt128>(std::numeric_limits<std::int64_t>::max());
+    if (!count.saturated && count.value <= kLargest) return static_cast<std::int64_t>(count.value);
+    return logic::toDecimal(count);
+}
+
+Cell numberCell(bool known, double value) {
+    if (!known) return {};
+    return value;
+}
+
+} // namespace cutwater::sdk::tree
