@@ -60,8 +60,9 @@ struct Host::State {
                                folder));
             return;
         }
+        // Absolute: the loader looks for a relative name in folders of its own instead of ours.
         // System: dead links and pipes are reported, too, when they are called like a plug-in.
-        QDir dir(info.filePath(), {}, QDir::Name, QDir::Files | QDir::System);
+        QDir dir(info.absoluteFilePath(), {}, QDir::Name, QDir::Files | QDir::System);
         for (const QFileInfo& file : dir.entryInfoList()) {
             if (!QLibrary::isLibrary(file.fileName())) continue;
             const QString canonical = file.canonicalFilePath();

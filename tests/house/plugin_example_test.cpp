@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include <filesystem>
+
 using namespace cutwater;
 
 TEST(PluginExample, OfThePageIsFoundAndCounts) {
@@ -22,4 +24,12 @@ TEST(PluginExample, OfThePageIsFoundAndCounts) {
     const sdk::Table& table = answer.content->tables.front();
     ASSERT_EQ(table.rows.size(), 1u);
     EXPECT_EQ(table.rows.front(), std::vector<sdk::Cell>{std::int64_t{3}});
+}
+
+// Typed in a shell, a folder is mostly relative.
+TEST(PluginExample, IsFoundInARelativeFolder) {
+    const auto relative = std::filesystem::relative(CUTWATER_EXAMPLE_FOLDER);
+    sdk::Host host({relative.string()});
+    EXPECT_TRUE(host.rejected().empty());
+    EXPECT_NE(host.analysis("event-count"), nullptr);
 }
