@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/reliability/event_model.h"
 
+#include "models/reliability/model_reader.h"
+
 #include <cmath>
 #include <fmt/format.h>
-#include <initializer_list>
 #include <limits>
 #include <utility>
 
@@ -27,111 +28,8 @@ using project::Severity;
 constexpr double kSmallRateTimesInterval = 0.1;
 constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
-// Reads a model's numbers in hours and collects what is wrong with them, so that the formulas below
-// read as in a book: a number that could not be had is 0 and the caller stops at `problems`.
-class Reader {
-public:
-    Reader(const project::Index& index, const Event& event, const FailureModel& model)
-        : m_index(index), m_event(event), m_model(model) {}
-
-    bool has(Role role) const { return m_model.find(role) != nullptr; }
-
-    double probability() { return number(Role::probability, 0, 1); }
-    double coverage() { return has(Role::coverage) ? number(Role::coverage, 0, 1) : 1.0; }
-    double shape() {
-        const double value = number(Role::shape, 0, kInfinity);
-        if (problems.empty() && value == 0)
-            complain(Role::shape, "is zero", "give a shape above zero");
-        return value;
-    }
-
-    // Per hour; a mean time to failure is turned over.
-    double rate() {
-        const Quantity* quantity = resolve(Role::rate);
-        if (!quantity) return 0;
-        const Dimension dimension = project::facts(quantity->unit).dimension;
-        if (quantity->unit == project::Unit::unstated ||
-            (dimension != Dimension::rate && dimension != Dimension::time)) {
-            complain(Role::rate, "has a unit that is neither a rate nor a time",
-                     "give it per hour or per year, or as a mean time to failure");
-            return 0;
-        }
-        const double value = project::inBaseUnits(*quantity);
-        if (!(value >= 0) || std::isinf(value) || (dimension == Dimension::time && value == 0)) {
-            complain(Role::rate, fmt::format("is {}", value),
-                     dimension == Dimension::time ? "give a time above zero"
-                                                  : "give a rate of zero or more");
-            return 0;
-        }
-        return dimension == Dimension::time ? 1 / value : value;
-    }
-
-    // Hours. `positive`: zero makes no sense.
-    double time(Role role, bool positive) {
-        const Quantity* quantity = resolve(role);
-        if (!quantity) return 0;
-        if (project::facts(quantity->unit).dimension != Dimension::time) {
-            complain(role, "has a unit that is not a time", "give it in hours, days or years");
-            return 0;
-        }
-        const double value = project::inBaseUnits(*quantity);
-        if (!(value >= 0) || std::isinf(value) || (positive && value == 0)) {
-            complain(role, fmt::format("is {} h", value),
-                     positive ? "give a time above zero" : "give a time of zero or more");
-            return 0;
-        }
-        return value;
-    }
-
-    void complain(Role role, const std::string& what, const std::string& remedy) {
-        const Quantity* quantity = m_model.find(role);
-        problem(fmt::format("the {} {}", project::facts(role).word, what), remedy,
-                quantity && quantity->line.number ? quantity->line.number : m_model.line.number);
-    }
-
-    void problem(std::string what, std::string remedy, int line) {
-        problems.push_back(Problem{Severity::error, std::move(what), std::move(remedy),
-                                   fmt::format("event {}", m_event.id),
-                                   line ? line : m_event.line.number});
-    }
-
-    Problems problems;
-
-private:
-    double number(Role role, double low, double high) {
-        const Quantity* quantity = resolve(role);
-        if (!quantity) return 0;
-        const double value = project::inBaseUnits(*quantity);
-        if (!(value >= low && value <= high) || std::isinf(value)) {
-            complain(role, fmt::format("is {}", value),
-                     std::isinf(high) ? fmt::format("give a number of {} or more", low)
-                                      : fmt::format("give a number from {} to {}", low, high));
-            return 0;
-        }
-        return value;
-    }
-
-    const Quantity* resolve(Role role) {
-        const Quantity* own = m_model.find(role);
-        if (!own) {
-            complain(role, "is missing", "give it");
-            return nullptr;
-        }
-        const Quantity* quantity = m_index.resolved(*own);
-        if (!quantity)
-            complain(role,
-                     fmt::format("names the parameter {}, which does not exist", own->parameter),
-                     "name a parameter of the project or give a value");
-        return quantity;
-    }
-
-    const project::Index& m_index;
-    const Event& m_event;
-    const FailureModel& m_model;
-};
-
 // The mission time in hours: the model's own, else the caller's, else nothing.
-std::optional<double> missionTime(Reader& read, std::optional<double> fallback) {
+std::optional<double> missionTime(ModelReader& read, std::optional<double> fallback) {
     if (read.has(Role::mission)) return read.time(Role::mission, false);
     if (fallback && !(*fallback >= 0))
         read.problem(fmt::format("the mission time of the analysis is {} h", *fallback),
@@ -139,13 +37,13 @@ std::optional<double> missionTime(Reader& read, std::optional<double> fallback) 
     return fallback;
 }
 
-void needMission(Reader& read, const std::optional<double>& mission) {
+void needMission(ModelReader& read, const std::optional<double>& mission) {
     if (!mission)
         read.problem("the failure model has no mission time",
                      "give the model a mission time or the analysis one", 0);
 }
 
-EventProbability missionProbability(Reader& read, std::optional<double> fallback) {
+EventProbability missionProbability(ModelReader& read, std::optional<double> fallback) {
     const double rate = read.rate();
     const auto mission = missionTime(read, fallback);
     needMission(read, mission);
@@ -153,7 +51,7 @@ EventProbability missionProbability(Reader& read, std::optional<double> fallback
         missionUnreliability(rate, mission.value_or(0)), "failed by the end of the mission", {}};
 }
 
-EventProbability repairableProbability(Reader& read, std::optional<double> fallback) {
+EventProbability repairableProbability(ModelReader& read, std::optional<double> fallback) {
     const double rate = read.rate();
     const double repair = read.time(Role::repair, true);
     const auto mission = missionTime(read, fallback);
@@ -164,7 +62,7 @@ EventProbability repairableProbability(Reader& read, std::optional<double> fallb
             {}};
 }
 
-EventProbability testedProbability(Reader& read, std::optional<double> fallback) {
+EventProbability testedProbability(ModelReader& read, std::optional<double> fallback) {
     TestedPart part;
     part.rate = read.rate();
     part.interval = read.time(Role::interval, true);
@@ -209,7 +107,7 @@ EventProbability testedProbability(Reader& read, std::optional<double> fallback)
     return result;
 }
 
-EventProbability weibullProbability(Reader& read, std::optional<double> fallback) {
+EventProbability weibullProbability(ModelReader& read, std::optional<double> fallback) {
     const double shape = read.shape();
     const double scale = read.time(Role::scale, true);
     const double location = read.has(Role::location) ? read.time(Role::location, false) : 0.0;
@@ -227,7 +125,9 @@ void warnOfClock(const FailureModel& model, EventProbability& result) {
         result.warnings.push_back("no clock is stated: the times are taken as calendar hours");
         break;
     case Clock::firingHour:
-        if (model.find(Role::mission) || model.kind == ModelKind::repairable) break;
+        if (model.kind == ModelKind::repairable ||
+            (model.kind != ModelKind::tested && model.find(Role::mission)))
+            break;
         result.warnings.push_back(model.kind == ModelKind::tested
                                       ? "the clock is firing hours: the test interval is taken as "
                                         "firing hours, not calendar hours"
@@ -242,6 +142,18 @@ void warnOfClock(const FailureModel& model, EventProbability& result) {
         break;
     case Clock::calendarHour: break;
     }
+}
+
+// A probability counts as it is, whatever it is counted by.
+std::string asGiven(const FailureModel& model) {
+    const Quantity* probability = model.find(Role::probability);
+    const auto dimension =
+        probability ? project::facts(probability->unit).dimension : Dimension::number;
+    if (dimension == Dimension::perStart || model.clock == Clock::start)
+        return "probability per start";
+    if (dimension == Dimension::perDemand || model.kind == ModelKind::perDemand)
+        return "probability per demand";
+    return "probability as given";
 }
 
 bool countsHours(ModelKind kind) {
@@ -259,12 +171,13 @@ Outcome<EventProbability> probabilityOf(const project::Project&, const project::
                                 {}};
     const FailureModel* model = index.modelOf(event);
     if (!model)
-        return Problem{Severity::error,
-                       fmt::format("the failure mode {} does not exist", event.mode),
-                       "name a failure mode of the project", fmt::format("event {}", event.id),
-                       event.line.number};
+        return Problem{
+            Severity::error,
+            fmt::format("event {}: the failure mode {} does not exist", event.id, event.mode),
+            "name a failure mode of the project", fmt::format("event {}", event.id),
+            event.line.number};
 
-    Reader read(index, event, *model);
+    ModelReader read(index, event, *model);
     EventProbability result;
     switch (model->kind) {
     case ModelKind::none:
@@ -276,12 +189,8 @@ Outcome<EventProbability> probabilityOf(const project::Project&, const project::
                      "ask for the frequency, or give a model with a probability",
                      model->line.number);
         break;
-    case ModelKind::probability: result = {read.probability(), "probability as given", {}}; break;
-    case ModelKind::perDemand:
-        result = {read.probability(),
-                  model->clock == Clock::start ? "probability per start" : "probability per demand",
-                  {}};
-        break;
+    case ModelKind::probability:
+    case ModelKind::perDemand: result = {read.probability(), asGiven(*model), {}}; break;
     case ModelKind::mission: result = missionProbability(read, mission); break;
     case ModelKind::repairable: result = repairableProbability(read, mission); break;
     case ModelKind::tested: result = testedProbability(read, mission); break;
