@@ -29,9 +29,12 @@ std::string cellText(const sdk::Cell& cell, const sdk::Column& column) {
     if (const auto* real = std::get_if<double>(&cell)) {
         if (std::isnan(*real)) return "not a number";
         if (std::isinf(*real)) return *real > 0 ? "beyond all numbers" : "below all numbers";
+        // "1.000e+00" would hide what is left to certainty.
+        if (column.type == ColumnType::probability && *real > 0.9995 && *real < 1)
+            return fmt::format("1-{:.3e}", 1 - *real);
         if (column.type == ColumnType::probability && *real != 0 && *real != 1)
             return fmt::format("{:.3e}", *real);
-        return fmt::format("{:.6g}", *real);
+        return column.unit == "%" ? fmt::format("{:.3g}", *real) : fmt::format("{:.6g}", *real);
     }
     return {};
 }

@@ -46,8 +46,11 @@ std::string nearest(const std::string& word, const std::vector<std::string>& can
     for (const std::string& candidate : candidates) {
         const std::size_t longer = std::max(candidate.size(), word.size());
         const std::size_t shorter = std::min(candidate.size(), word.size());
-        if (longer - shorter >= best) continue;
-        const std::size_t d = distance(lower, lowered(candidate));
+        // The beginning of a long name is the other thing that people type: worth one slip.
+        const bool begins = word.size() > 1 && lowered(candidate.substr(0, word.size())) == lower;
+        if (!begins && longer - shorter >= best) continue;
+        const std::size_t d = begins ? std::min<std::size_t>(longer - shorter, 1)
+                                     : distance(lower, lowered(candidate));
         // A word of which nothing is left is not near: "x" for "y".
         if (d < best && d < longer) {
             best = d;

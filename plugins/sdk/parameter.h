@@ -55,8 +55,9 @@ project::Outcome<Value> parseValue(const Parameter& parameter, const std::string
 // in the remedy.
 project::Outcome<Values> complete(const std::vector<Parameter>& parameters, const Values& given);
 
-// The candidate that is spelled most like `word`, or empty where none is near (edit distance over a
-// third of its length).
+// The candidate that is spelled most like `word` or begins with it, or empty where none is near
+// (edit distance over a third of its length). Small and capital letters count as equal; of equally
+// near ones the first.
 std::string nearest(const std::string& word, const std::vector<std::string>& candidates);
 
 } // namespace cutwater::sdk
