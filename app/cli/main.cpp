@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // `cutwater`: every analysis from a shell.
+#include "app/cli/application.h"
 #include "app/cli/interrupt.h"
 #include "app/cli/program.h"
 
@@ -10,7 +11,7 @@
 #include <new>
 
 int main(int argc, char** argv) {
-    QCoreApplication application(argc, argv);
+    const auto application = cutwater::cli::makeApplication(argc, argv);
     std::ios::sync_with_stdio(false);
     const cutwater::cli::Interrupt interrupt;
     try {

@@ -2,6 +2,7 @@
 #include "app/cli/registry.h"
 
 #include "app/cli/check_command.h"
+#include "app/cli/draw_command.h"
 #include "app/cli/help.h"
 #include "app/cli/list_command.h"
 #include "app/cli/new_command.h"
@@ -13,6 +14,7 @@ const std::vector<Command>& builtInCommands() {
         newCommand(),
         checkCommand(),
         listCommand(),
+        drawCommand(),
         helpCommand(),
     };
     return commands;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plugins/graphviz-layout/placement.h"
 
+#include "plugins/graphviz-layout/centring.h"
 #include "plugins/graphviz-layout/dot.h"
 #include "plugins/graphviz-layout/layers.h"
 #include "plugins/graphviz-layout/routes.h"
@@ -73,12 +74,12 @@ Answer<LayoutGraph> place(const LayoutGraph& graph, const sdk::Values& values,
         if (graph.nodes.size() > kMaxNodes) answer.ending = sdk::Ending::overLimit;
         return answer;
     }
-    const project::Outcome<std::vector<double>> placed =
-        placeInRows(*layers, gapOf(values, "node-gap", 8));
+    const double nodeGap = gapOf(values, "node-gap", 8);
+    const project::Outcome<std::vector<double>> placed = placeInRows(*layers, nodeGap);
     if (!placed) return Answer<LayoutGraph>::failed(placed.problems());
     if (job.stop.stop_requested()) return cancelled();
 
-    const std::vector<double>& x = *placed;
+    const std::vector<double> x = centreParents(*layers, nodeGap, *placed);
     const std::vector<Channel> channels = planChannels(*layers, x);
     const Rows rows = stackRows(graph, *layers, channels, gapOf(values, "row-gap", 26));
     LayoutGraph result = graph;
