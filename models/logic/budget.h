@@ -4,6 +4,8 @@
 
 #include "models/logic/limits.h"
 
+#include <algorithm>
+#include <atomic>
 #include <cstddef>
 #include <cstdint>
 
@@ -14,36 +16,44 @@ struct Stopped {
     Stop why;
 };
 
-// Counts the bytes that tables hold and watches for a cancellation. One per solve(), used from one
-// thread.
+// What all threads of one solve() use together.
+struct Account {
+    explicit Account(const Limits& allowed) : limits(allowed) {}
+    const Limits& limits;
+    std::atomic<std::size_t> used{0}, peak{0};
+    std::atomic<bool> ended{false}; // one thread has stopped: the others need not go on
+};
+
+// Counts the bytes that tables hold and watches for a cancellation. One per thread.
 class Budget {
 public:
-    explicit Budget(const Limits& limits) : m_limits(limits) {}
+    explicit Budget(Account& account) : m_account(account) {}
 
     // Call in every loop that can be long: one step is a few hundred instructions at most.
     void step() {
         if ((++m_steps & 0xfff) == 0) look();
     }
     void look() const {
-        if (m_limits.stop.stop_requested()) throw Stopped{Stop::cancelled};
+        if (m_account.limits.stop.stop_requested() ||
+            m_account.ended.load(std::memory_order_relaxed))
+            throw Stopped{Stop::cancelled};
     }
     // Before growing: throws where the bytes are not there.
     void take(std::size_t bytes) {
-        if (bytes > m_limits.memoryBytes || m_used > m_limits.memoryBytes - bytes)
+        const std::size_t now = m_account.used.fetch_add(bytes) + bytes;
+        if (now > m_account.limits.memoryBytes) {
+            m_account.used.fetch_sub(bytes);
             throw Stopped{Stop::memory};
-        m_used += bytes;
-        if (m_used > m_peak) m_peak = m_used;
+        }
+        std::size_t peak = m_account.peak.load();
+        while (now > peak && !m_account.peak.compare_exchange_weak(peak, now)) {
+        }
     }
-    void give(std::size_t bytes) { m_used -= bytes < m_used ? bytes : m_used; }
-    std::size_t peak() const { return m_peak; }
-    void progress(double share) const {
-        if (m_limits.progress) m_limits.progress(share);
-    }
+    void give(std::size_t bytes) { m_account.used.fetch_sub(bytes); }
 
 private:
-    const Limits& m_limits;
+    Account& m_account;
     std::uint64_t m_steps = 0;
-    std::size_t m_used = 0, m_peak = 0;
 };
 
 } // namespace cutwater::logic

@@ -15,10 +15,17 @@ struct Diagram {
     Edge root = kNever;
 };
 
+// Several functions over one set of levels.
+struct Forest {
+    std::vector<BddNode> nodes; // [0] is the constant
+    std::vector<Edge> roots;
+    std::uint32_t levels = 0;
+};
+
 struct Families {
     std::vector<ZddNode> nodes; // [0] no sets, [1] the empty set
     Family root = kNoSets;
-    bool solved = false;
+    std::vector<std::uint32_t> elements; // those that occur, ascending
 };
 
 } // namespace cutwater::logic

@@ -4,15 +4,22 @@
 
 #include <cstddef>
 #include <functional>
+#include <memory>
 #include <stop_token>
 
 namespace cutwater::logic {
+
+class Recall;
 
 struct Limits {
     // For all diagrams and caches of one solution together.
     std::size_t memoryBytes = std::size_t{2} << 30;
     // Asked at least every few thousand steps.
     std::stop_token stop{};
+    // Threads that may work at the same time; the answer is the same to the bit for any number.
+    unsigned threads = 1;
+    // What earlier solves have found out, or nothing.
+    std::shared_ptr<Recall> recall{};
     // 0..1; called from the working thread.
     std::function<void(double)> progress{};
 };

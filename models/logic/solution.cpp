@@ -38,15 +38,28 @@ double powerSum(const SolutionData& data, std::span<const double> q, int power) 
     return sums.back()[data.topNegated];
 }
 
-using Polynomial = std::vector<Count>; // [k] is the number of sets of order k
+// How many sets there are of each order from `lowest` on. Empty: none.
+struct Polynomial {
+    std::size_t lowest = 0;
+    std::vector<Count> counts;
+};
 
-void addProduct(Polynomial& sum, const Polynomial& a, const Polynomial& b, std::size_t length) {
-    if (sum.size() < std::min(length, a.size() + b.size() - 1))
-        sum.resize(std::min(length, a.size() + b.size() - 1));
-    for (std::size_t i = 0; i < a.size(); ++i) {
-        if (a[i] == Count{}) continue;
-        for (std::size_t j = 0; j < b.size() && i + j < length; ++j)
-            sum[i + j] = sum[i + j] + a[i] * b[j];
+// sum += a * b, up to order `highest`.
+void addProduct(Polynomial& sum, const Polynomial& a, const Polynomial& b, std::size_t highest) {
+    const std::size_t lowest = a.lowest + b.lowest;
+    if (a.counts.empty() || b.counts.empty() || lowest > highest) return;
+    if (sum.counts.empty()) sum.lowest = lowest;
+    if (lowest < sum.lowest) {
+        sum.counts.insert(sum.counts.begin(), sum.lowest - lowest, Count{});
+        sum.lowest = lowest;
+    }
+    const std::size_t shift = lowest - sum.lowest;
+    const std::size_t terms = std::min(a.counts.size() + b.counts.size() - 1, highest - lowest + 1);
+    if (sum.counts.size() < shift + terms) sum.counts.resize(shift + terms);
+    for (std::size_t i = 0; i < a.counts.size(); ++i) {
+        if (a.counts[i] == Count{}) continue;
+        for (std::size_t j = 0; j < b.counts.size() && i + j < terms; ++j)
+            sum.counts[shift + i + j] = sum.counts[shift + i + j] + a.counts[i] * b.counts[j];
     }
 }
 
@@ -70,7 +83,7 @@ ProbabilityPair Solution::probability(std::span<const double> q) const {
     std::vector<ProbabilityPair> ofPart(data.parts.size()), value;
     for (std::size_t part = 0; part < data.parts.size(); ++part) {
         const auto leaves = data.leavesOf(data.parts[part]);
-        const Diagram& diagram = data.shapes[data.parts[part].shape].diagram;
+        const Diagram& diagram = data.diagramOf(data.parts[part]);
         value.assign(diagram.nodes.size(), {0, 1});
         const auto at = [&](Edge edge) {
             const ProbabilityPair& pair = value[edge >> 1];
@@ -150,10 +163,11 @@ Count Solution::setCount() const {
 
 std::vector<Count> Solution::countsByOrder(std::optional<std::uint32_t> maxOrder) const {
     const SolutionData& data = *m_data;
-    const std::size_t length = maxOrder ? std::size_t{*maxOrder} + 1 : std::size_t(-1);
-    if (data.constant) return *data.constant ? Polynomial{{1, false}} : Polynomial{};
+    const std::size_t highest = maxOrder.value_or(0xffffffff);
+    if (data.constant)
+        return *data.constant ? std::vector<Count>{{1, false}} : std::vector<Count>{};
     std::vector<std::array<Polynomial, 2>> ofPart(data.parts.size());
-    const Polynomial single{{0, false}, {1, false}};
+    const Polynomial one{0, {{1, false}}}, single{1, {{1, false}}};
     std::vector<Polynomial> value;
     std::vector<std::uint32_t> users;
     forEachNeeded(data, [&](std::size_t part, bool negated, const Families& families) {
@@ -167,34 +181,31 @@ std::vector<Count> Solution::countsByOrder(std::optional<std::uint32_t> maxOrder
         }
         ++users[families.root];
         value.assign(families.nodes.size(), {});
-        value[kEmptySet] = {{1, false}};
-        const auto release = [&](Family family) {
-            if (--users[family] == 0 && family > kEmptySet) Polynomial().swap(value[family]);
-        };
+        value[kEmptySet] = one;
         for (std::size_t i = 2; i < families.nodes.size(); ++i) {
             const ZddNode& node = families.nodes[i];
             const Leaf& leaf = leaves[node.element >> 1];
-            Polynomial sum = value[node.without];
-            if (!value[node.with].empty())
-                addProduct(sum, value[node.with],
-                           leaf.isPart ? ofPart[leaf.index][node.element & 1u] : single, length);
+            const bool lastUse = --users[node.without] == 0 && node.without > kEmptySet;
+            Polynomial sum = lastUse ? std::move(value[node.without]) : value[node.without];
+            addProduct(sum, value[node.with],
+                       leaf.isPart ? ofPart[leaf.index][node.element & 1u] : single, highest);
+            if (--users[node.with] == 0 && node.with > kEmptySet) value[node.with] = {};
             value[i] = std::move(sum);
-            release(node.with);
-            release(node.without);
         }
         ofPart[part][negated] = std::move(value[families.root]);
     });
-    return ofPart.back()[data.topNegated];
+    const Polynomial& top = ofPart.back()[data.topNegated];
+    std::vector<Count> counts(top.counts.empty() ? 0 : top.lowest);
+    counts.insert(counts.end(), top.counts.begin(), top.counts.end());
+    return counts;
 }
 
 std::vector<std::uint32_t> Solution::relevantVariables() const {
     std::vector<bool> relevant(m_data->variableCount, false);
     forEachNeeded(*m_data, [&](std::size_t part, bool, const Families& families) {
         const auto leaves = m_data->leavesOf(m_data->parts[part]);
-        for (std::size_t i = 2; i < families.nodes.size(); ++i) {
-            const Leaf& leaf = leaves[families.nodes[i].element >> 1];
-            if (!leaf.isPart) relevant[leaf.index] = true;
-        }
+        for (const std::uint32_t element : families.elements)
+            if (!leaves[element >> 1].isPart) relevant[leaves[element >> 1].index] = true;
     });
     std::vector<std::uint32_t> variables;
     for (std::uint32_t v = 0; v < m_data->variableCount; ++v)

@@ -3,8 +3,8 @@
 // each.
 #pragma once
 
-#include "models/logic/diagram.h"
-#include "models/logic/program.h"
+#include "models/logic/implicants.h"
+#include "models/logic/shape.h"
 #include "models/logic/solution.h"
 
 #include <array>
@@ -12,12 +12,6 @@
 #include <vector>
 
 namespace cutwater::logic {
-
-struct Shape {
-    Diagram diagram;
-    bool monotone = true;
-    std::array<Families, 2> sets; // of the function and of its negation, where they are needed
-};
 
 struct Part {
     std::uint32_t shape = 0;
@@ -27,9 +21,9 @@ struct Part {
 };
 
 struct SolutionData {
-    std::vector<Shape> shapes;
+    std::vector<SolvedShape> shapes;
     std::vector<Part> parts; // a part stands after the parts it is made of; the last one is the top
-    std::vector<Leaf> leaves;
+    std::vector<Leaf> leaves; // of every part, in the order of its levels
     bool topNegated = false;
     std::optional<bool> constant;
     bool coherent = true;
@@ -39,8 +33,9 @@ struct SolutionData {
     std::span<const Leaf> leavesOf(const Part& part) const {
         return {leaves.data() + part.firstLeaf, part.leafCount};
     }
+    const Diagram& diagramOf(const Part& part) const { return shapes[part.shape].shape->diagram; }
     const Families& setsOf(std::size_t part, bool negated) const {
-        return shapes[parts[part].shape].sets[negated];
+        return *shapes[parts[part].shape].sets[negated];
     }
     std::size_t topPart() const { return parts.size() - 1; }
     static Solution wrap(std::shared_ptr<const SolutionData> data) {

@@ -11,13 +11,13 @@ namespace {
 constexpr std::size_t kFirstTable = std::size_t{1} << 10;
 constexpr std::size_t kLargestCache = std::size_t{1} << 23;
 
-constexpr std::size_t kBytesPerPlace = sizeof(std::uint32_t) + sizeof(ZddNode) * 2 / 3;
+constexpr std::size_t kBytesPerPlace = sizeof(std::uint32_t) + (sizeof(ZddNode) + 1) * 2 / 3;
 
 } // namespace
 
 Zdd::Zdd(Budget& budget) : m_budget(budget), m_table(kFirstTable, 0), m_cache(kFirstTable) {
-    m_nodes.push_back({kNoElement, kNoSets, kNoSets});
-    m_nodes.push_back({kNoElement, kNoSets, kNoSets});
+    m_nodes.assign(2, {kNoElement, kNoSets, kNoSets});
+    m_hasEmptySet = {0, 1};
     m_taken = kFirstTable * (kBytesPerPlace + sizeof(CacheEntry));
     m_budget.take(m_taken);
 }
@@ -28,6 +28,7 @@ Zdd::~Zdd() {
 
 void Zdd::clear() {
     m_nodes.resize(2);
+    m_hasEmptySet.resize(2);
     std::fill(m_table.begin(), m_table.end(), 0);
     std::fill(m_cache.begin(), m_cache.end(), CacheEntry{});
 }
@@ -47,6 +48,7 @@ Family Zdd::make(std::uint32_t element, Family with, Family without) {
         if (m_nodes.size() * 3 < m_table.size() * 2) {
             const auto index = static_cast<std::uint32_t>(m_nodes.size());
             m_nodes.push_back({element, with, without});
+            m_hasEmptySet.push_back(m_hasEmptySet[without]);
             m_table[place] = index;
             return index;
         }
@@ -63,6 +65,7 @@ void Zdd::grow() {
     m_budget.take(bytes);
     m_taken += bytes;
     m_nodes.reserve(size * 2 / 3 + 2);
+    m_hasEmptySet.reserve(size * 2 / 3 + 2);
     std::vector<std::uint32_t>().swap(m_table);
     m_table.assign(size, 0);
     for (std::uint32_t index = 2; index < m_nodes.size(); ++index) {
@@ -84,11 +87,13 @@ Zdd::CacheEntry& Zdd::slot(Family a, Family b) {
     return m_cache[mixed(a, b, 0) & (m_cache.size() - 1)];
 }
 
-bool Zdd::simpleDifference(Family a, Family b, Family& result) {
+bool Zdd::simpleDifference(Family a, Family b, Family& result) const {
     if (a == kNoSets || a == b)
         result = kNoSets;
     else if (b == kNoSets)
         result = a;
+    else if (a == kEmptySet)
+        result = hasEmptySet(b) ? kNoSets : kEmptySet;
     else
         return false;
     return true;

@@ -33,6 +33,7 @@ public:
     Family make(std::uint32_t element, Family with, Family without);
     Family difference(Family a, Family b); // the sets of a that are not in b
 
+    bool hasEmptySet(Family family) const { return m_hasEmptySet[family] != 0; }
     const ZddNode& node(Family family) const { return m_nodes[family]; }
     std::uint32_t size() const { return static_cast<std::uint32_t>(m_nodes.size()); }
     void clear();
@@ -48,10 +49,11 @@ private:
     };
     void grow();
     CacheEntry& slot(Family a, Family b);
-    static bool simpleDifference(Family a, Family b, Family& result);
+    bool simpleDifference(Family a, Family b, Family& result) const;
 
     Budget& m_budget;
     std::vector<ZddNode> m_nodes;
+    std::vector<std::uint8_t> m_hasEmptySet; // of each node: otherwise a long walk
     std::vector<std::uint32_t> m_table;
     std::vector<CacheEntry> m_cache;
     std::vector<Task> m_tasks;

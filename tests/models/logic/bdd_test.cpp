@@ -11,7 +11,8 @@ namespace {
 const Limits kLimits;
 
 TEST(Bdd, EqualFunctionsAreOneEdge) {
-    Budget budget(kLimits);
+    Account account(kLimits);
+    Budget budget(account);
     Bdd bdd(budget);
     const Edge a = bdd.variable(0), b = bdd.variable(1), c = bdd.variable(2);
     const Edge left = bdd.disjunction(bdd.conjunction(a, b), bdd.conjunction(a, c));
@@ -25,7 +26,8 @@ TEST(Bdd, EqualFunctionsAreOneEdge) {
 
 // Truth tables of every "if f then g else h" over random functions of four variables.
 TEST(Bdd, ChoiceAgreesWithTruthTables) {
-    Budget budget(kLimits);
+    Account account(kLimits);
+    Budget budget(account);
     Bdd bdd(budget);
     std::vector<std::pair<Edge, unsigned>> functions{{kNever, 0u}, {kAlways, 0xffffu}};
     for (std::uint32_t level = 0; level < 4; ++level) {
@@ -56,7 +58,8 @@ TEST(Bdd, ChoiceAgreesWithTruthTables) {
 }
 
 TEST(Bdd, LowEdgesAreRegular) {
-    Budget budget(kLimits);
+    Account account(kLimits);
+    Budget budget(account);
     Bdd bdd(budget);
     Edge f = bdd.variable(0) ^ 1u;
     for (std::uint32_t level = 1; level < 8; ++level)
@@ -66,7 +69,8 @@ TEST(Bdd, LowEdgesAreRegular) {
 }
 
 TEST(Zdd, DifferenceOfFamilies) {
-    Budget budget(kLimits);
+    Account account(kLimits);
+    Budget budget(account);
     Zdd zdd(budget);
     const Family a = zdd.make(0, kEmptySet, kNoSets), b = zdd.make(1, kEmptySet, kNoSets);
     const Family both = zdd.make(0, kEmptySet, b);                         // {a} {b}

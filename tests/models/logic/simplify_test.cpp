@@ -13,7 +13,8 @@ const Limits kLimits;
 
 struct Simplify : ::testing::Test {
     Formula f;
-    Budget budget{kLimits};
+    Account account{kLimits};
+    Budget budget{account};
     Literal a = f.addVariable(), b = f.addVariable(), c = f.addVariable();
     Literal conjunction(std::vector<Literal> inputs) { return f.addGate(Op::conjunction, inputs); }
     Literal disjunction(std::vector<Literal> inputs) { return f.addGate(Op::disjunction, inputs); }

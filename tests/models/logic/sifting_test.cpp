@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/logic/builder.h"
+#include "models/logic/extract.h"
+#include "models/logic/sifting.h"
+
+#include <gtest/gtest.h>
+
+#include <numeric>
+#include <random>
+
+using namespace cutwater::logic;
+
+namespace {
+
+const Limits kLimits;
+
+bool valueOf(const std::vector<BddNode>& nodes, Edge edge, const std::vector<bool>& levels) {
+    while (!Bdd::isConstant(edge)) {
+        const BddNode& node = nodes[edge >> 1];
+        edge = (levels[node.level] ? node.high : node.low) ^ (edge & 1u);
+    }
+    return edge == kAlways;
+}
+
+// x1 y1 + x2 y2 + ... is small when each x stands beside its y and exponential when all x come
+// first.
+TEST(Sifting, FindsTheGoodOrderOfTheTextbookExample) {
+    Account account(kLimits);
+    Budget budget(account);
+    Bdd bdd(budget);
+    constexpr std::uint32_t kPairs = 10;
+    Edge f = kNever;
+    for (std::uint32_t i = 0; i < kPairs; ++i)
+        f = bdd.disjunction(f, bdd.conjunction(bdd.variable(i), bdd.variable(kPairs + i)));
+    Forest forest = extract(bdd, {f}, 2 * kPairs, budget);
+    EXPECT_GT(forest.nodes.size(), 1000u);
+    sift(forest, {}, budget);
+    EXPECT_EQ(forest.nodes.size(), 2 * kPairs + 1);
+}
+
+TEST(Sifting, KeepsTheFunctions) {
+    std::mt19937 random(7);
+    for (int round = 0; round < 60; ++round) {
+        Account account(kLimits);
+        Budget budget(account);
+        Bdd bdd(budget);
+        constexpr std::uint32_t kLevels = 7;
+        std::vector<Edge> pool;
+        for (std::uint32_t level = 0; level < kLevels; ++level)
+            pool.push_back(bdd.variable(level));
+        for (int i = 0; i < 25; ++i) {
+            const auto pick = [&] { return pool[random() % pool.size()] ^ (random() & 1u); };
+            pool.push_back(bdd.ifThenElse(pick(), pick(), pick()));
+        }
+        const Forest before = extract(bdd, {pool[20], pool[28] ^ 1u, pool[31]}, kLevels, budget);
+        Forest after = before;
+        const std::vector<std::uint32_t> was = sift(after, {}, budget);
+        EXPECT_LE(after.nodes.size(), before.nodes.size());
+        for (std::size_t i = 1; i < after.nodes.size(); ++i) {
+            EXPECT_EQ(after.nodes[i].low & 1u, 0u);
+            EXPECT_LT(after.nodes[i].high >> 1, i);
+            EXPECT_LT(after.nodes[i].low >> 1, i);
+        }
+        for (unsigned state = 0; state < 1u << kLevels; ++state) {
+            std::vector<bool> oldLevels(kLevels), newLevels(kLevels);
+            for (std::uint32_t level = 0; level < kLevels; ++level)
+                oldLevels[level] = state >> level & 1u;
+            for (std::uint32_t level = 0; level < kLevels; ++level)
+                newLevels[level] = oldLevels[was[level]];
+            for (std::size_t root = 0; root < 3; ++root)
+                ASSERT_EQ(valueOf(before.nodes, before.roots[root], oldLevels),
+                          valueOf(after.nodes, after.roots[root], newLevels));
+        }
+    }
+}
+
+// Collecting and sifting after every gate must not change what is built.
+TEST(Builder, CollectingAndSiftingChangeNothingButTheOrder) {
+    std::mt19937 random(11);
+    for (int round = 0; round < 60; ++round) {
+        constexpr std::uint32_t kLeaves = 8;
+        Program program;
+        program.leaves = kLeaves;
+        std::uint32_t gates = 0;
+        for (; gates < 9; ++gates) {
+            const Op op = std::array{Op::conjunction, Op::disjunction, Op::atLeast,
+                                     Op::exactlyOne}[random() % 4];
+            program.code.insert(program.code.end(),
+                                {static_cast<std::uint32_t>(op), op == Op::atLeast ? 2u : 0u, 3});
+            for (int i = 0; i < 3; ++i) {
+                const std::uint32_t pick = static_cast<std::uint32_t>(random() % (kLeaves + gates));
+                program.code.push_back((pick < kLeaves ? pick << 2 : (pick - kLeaves) << 2 | 2u) |
+                                       (random() & 1u));
+            }
+        }
+        std::vector<std::uint32_t> order(kLeaves);
+        std::iota(order.begin(), order.end(), 0);
+        Account account(kLimits);
+        Budget budget(account);
+        Bdd plainTable(budget), busyTable(budget);
+        const Built plain = build(program, order, plainTable, budget);
+        const Built busy =
+            build(program, order, busyTable, budget, {.collectAbove = 2, .siftAbove = 2});
+        for (unsigned state = 0; state < 1u << kLeaves; ++state) {
+            std::vector<bool> plainLevels(kLeaves), busyLevels(kLeaves);
+            for (std::uint32_t level = 0; level < kLeaves; ++level) {
+                plainLevels[level] = state >> plain.leafAt[level] & 1u;
+                busyLevels[level] = state >> busy.leafAt[level] & 1u;
+            }
+            ASSERT_EQ(valueOf(plain.diagram.nodes, plain.diagram.root, plainLevels),
+                      valueOf(busy.diagram.nodes, busy.diagram.root, busyLevels));
+        }
+    }
+}
+
+} // namespace
