@@ -5,6 +5,7 @@
 #include "models/document/scan.h"
 #include "models/project/nearest.h"
 
+#include <cstring>
 #include <fmt/format.h>
 #include <utility>
 
@@ -34,7 +35,12 @@ std::string inWords(pugi::xml_node node) {
             words += ' ' + shortened(id.value());
             break;
         }
-        if (node.parent().parent().type() == pugi::node_document) break; // a section
+        const pugi::xml_node above = node.parent().parent();
+        const bool isSection = above.type() == pugi::node_document;
+        const bool isInSection = above.parent().type() == pugi::node_document;
+        if (isSection || (isInSection && words == node.name() &&
+                          std::strcmp(node.parent().name(), "project") != 0))
+            break;
     }
     return words;
 }

@@ -105,7 +105,7 @@ void Judge::model(const FailureModel& model, const Place& owner) {
         quantity(number.quantity, here, role.dimensions, rangeOf(number.role, dimension));
         if (resolved) {
             clock(model, number, *resolved, here);
-            timed = timed || (runsOnTheClock(number.role) &&
+            timed = timed || (runsOnTheClock(number.role) && number.role != Role::probability &&
                               (dimension == Dimension::rate || dimension == Dimension::time));
         }
     }
@@ -117,7 +117,10 @@ void Judge::model(const FailureModel& model, const Place& owner) {
     const Quantity* duration = model.find(Role::testDuration);
     interval = interval ? index.resolved(*interval) : nullptr;
     duration = duration ? index.resolved(*duration) : nullptr;
-    if (interval && duration && inBaseUnits(*duration) >= inBaseUnits(*interval) &&
+    const auto isTime = [](const Quantity* given) {
+        return given && facts(given->unit).dimension == Dimension::time;
+    };
+    if (isTime(interval) && isTime(duration) && inBaseUnits(*duration) >= inBaseUnits(*interval) &&
         inBaseUnits(*interval) > 0)
         error(owner.with("test-duration", duration->line.number),
               fmt::format("a test of {} lasts as long as the interval between two tests",

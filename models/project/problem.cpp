@@ -19,6 +19,10 @@ std::string toSentence(const Problem& problem, const std::string& file) {
     sentence += problem.what;
     if (!problem.remedy.empty()) sentence += "; " + problem.remedy;
     sentence += '.';
+    // What was quoted from a file may hold line breaks; a sentence is one line.
+    std::replace_if(
+        sentence.begin(), sentence.end(), [](unsigned char c) { return c < 0x20 || c == 0x7F; },
+        ' ');
     return sentence;
 }
 

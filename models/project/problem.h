@@ -24,7 +24,8 @@ struct Problem {
 
 using Problems = std::vector<Problem>;
 
-// "FILE:LINE: error: WHAT; REMEDY." `file` may be empty; the line is left out where it is 0.
+// "FILE:LINE: error: WHAT; REMEDY." `file` may be empty; the line is left out where it is 0. One
+// line: control characters in what was quoted become blanks.
 std::string toSentence(const Problem& problem, const std::string& file = {});
 
 bool hasErrors(const Problems& problems);

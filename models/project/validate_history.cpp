@@ -46,7 +46,8 @@ void judgeFactors(Judge& judge, const CommonCauseGroup& group, const Place& plac
         group.kind == CommonCauseKind::alpha || group.kind == CommonCauseKind::alphaStaggered;
     constexpr double kTolerance = 0.005; // factors are rounded to two or three digits in print
     if (alpha && count == size && allKnown && !(std::abs(sum - 1) <= kTolerance))
-        judge.error(place, fmt::format("the alpha factors of {} add up to {}", place.words(), sum),
+        judge.error(place,
+                    fmt::format("the alpha factors of {} add up to {:.4g}", place.words(), sum),
                     "enter factors that add up to 1");
 }
 

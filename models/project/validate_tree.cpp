@@ -170,8 +170,9 @@ void judgeReach(Judge& judge, const Graph& graph) {
         const Place place =
             isEvent ? placeOf(project.events[node]) : placeOf(project.gates[node - eventCount]);
         // The second of two with one id cannot be reached; that is reported already.
-        if (isEvent ? judge.index.event(place.id) != &project.events[node]
-                    : judge.index.gate(place.id) != &project.gates[node - eventCount])
+        const Event* namesake = judge.index.event(place.id);
+        if (isEvent ? namesake != &project.events[node]
+                    : namesake || judge.index.gate(place.id) != &project.gates[node - eventCount])
             continue;
         judge.warn(place, fmt::format("{} stands below no top event", place.words()),
                    isEvent ? "use it in a tree, or delete it"
