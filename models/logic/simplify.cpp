@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/logic/simplify.h"
 
+#include "models/logic/propagate.h"
+
 #include <algorithm>
 #include <unordered_map>
 
@@ -343,6 +345,21 @@ private:
 
 Simplified simplify(const Formula& formula, Literal top, Budget& budget) {
     return Simplifier(formula, top, budget).run();
+}
+
+Simplified reduce(const Formula& formula, Literal top, Budget& budget) {
+    constexpr int kRounds = 4; // the first finds nearly everything
+    Simplified result = simplify(formula, top, budget);
+    for (int round = 0; round < kRounds; ++round) {
+        const std::optional<Formula> propagated =
+            propagateEvents(result.formula, result.top, budget);
+        if (!propagated) break;
+        Simplified again = simplify(*propagated, result.top, budget);
+        for (std::uint32_t& variable : again.variableOf)
+            variable = result.variableOf[variable];
+        result = std::move(again);
+    }
+    return result;
 }
 
 } // namespace cutwater::logic

@@ -20,4 +20,7 @@ struct Simplified {
 // kept, because it is the order in which somebody drew the tree.
 Simplified simplify(const Formula& formula, Literal top, Budget& budget);
 
+// Simplifies, propagates repeated events, and simplifies again as long as that finds something.
+Simplified reduce(const Formula& formula, Literal top, Budget& budget);
+
 } // namespace cutwater::logic

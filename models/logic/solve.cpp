@@ -20,7 +20,7 @@ class Solver {
 public:
     Solver(const Formula& formula, Literal top, const Limits& limits, Account& account)
         : m_limits(limits), m_account(account), m_budget(account),
-          m_simple(simplify(formula, top, m_budget)), m_data(std::make_shared<SolutionData>()) {
+          m_simple(reduce(formula, top, m_budget)), m_data(std::make_shared<SolutionData>()) {
         m_data->variableCount = formula.variableCount();
         m_data->effort.events = m_simple.formula.variableCount();
         m_data->effort.gates = m_simple.formula.nodeCount() - 1 - m_simple.formula.variableCount();

@@ -72,4 +72,40 @@ TEST_F(Simplify, ADeepChainOfOneKindIsMergedInLinearTime) {
     EXPECT_EQ(gates(s), 1u);
 }
 
+// x or (y and (x or z)): the inner x can only matter where the outer one is false.
+TEST_F(Simplify, RepeatedEventsAreReplacedBelowTheGateThatDecidesThem) {
+    const Literal top = disjunction({a, conjunction({b, disjunction({a, c})})});
+    const Simplified s = reduce(f, top, budget);
+    EXPECT_EQ(gates(s), 2u);
+    std::size_t inputs = 0;
+    for (std::uint32_t node = 1; node < s.formula.nodeCount(); ++node)
+        inputs += s.formula.inputs(node).size();
+    EXPECT_EQ(inputs, 4u); // a or (b and c): each event once
+}
+
+// The shared gate is also used where nothing is known about a: it must stay as it is.
+TEST_F(Simplify, SharedGatesKeepTheirEvents) {
+    const Literal d = f.addVariable();
+    const Literal shared = disjunction({a, c});
+    const Literal top = disjunction({conjunction({a, b, shared}), conjunction({d, shared})});
+    const Simplified s = reduce(f, top, budget);
+    std::size_t uses = 0;
+    for (std::uint32_t node = 1; node < s.formula.nodeCount(); ++node)
+        for (const Literal input : s.formula.inputs(node))
+            uses += s.formula.op(input.node()) == Op::variable &&
+                    s.variableOf[s.formula.variable(input.node())] == 0;
+    EXPECT_EQ(uses, 2u);
+}
+
+TEST_F(Simplify, AChainThatComesBackToItsEventsIsCut) {
+    std::vector<Literal> events{a, b, c};
+    for (int i = 0; i < 17; ++i)
+        events.push_back(f.addVariable());
+    Literal gate = events[0];
+    for (int i = 0; i < 100000; ++i)
+        gate =
+            f.addGate(i % 2 ? Op::conjunction : Op::disjunction, std::array{gate, events[i % 20]});
+    EXPECT_LE(gates(reduce(f, gate, budget)), 20u);
+}
+
 } // namespace
