@@ -2,6 +2,7 @@
 #include "models/logic/simplify.h"
 
 #include "models/logic/propagate.h"
+#include "models/logic/regroup.h"
 
 #include <algorithm>
 #include <unordered_map>
@@ -350,14 +351,19 @@ Simplified simplify(const Formula& formula, Literal top, Budget& budget) {
 Simplified reduce(const Formula& formula, Literal top, Budget& budget) {
     constexpr int kRounds = 4; // the first finds nearly everything
     Simplified result = simplify(formula, top, budget);
+    const auto again = [&](const Formula& changed, Literal newTop) {
+        Simplified next = simplify(changed, newTop, budget);
+        for (std::uint32_t& variable : next.variableOf)
+            variable = result.variableOf[variable];
+        result = std::move(next);
+    };
     for (int round = 0; round < kRounds; ++round) {
         const std::optional<Formula> propagated =
             propagateEvents(result.formula, result.top, budget);
-        if (!propagated) break;
-        Simplified again = simplify(*propagated, result.top, budget);
-        for (std::uint32_t& variable : again.variableOf)
-            variable = result.variableOf[variable];
-        result = std::move(again);
+        if (propagated) again(*propagated, result.top);
+        const std::optional<Regrouped> absorbed = absorb(result.formula, result.top, budget);
+        if (absorbed) again(absorbed->formula, absorbed->top);
+        if (!propagated && !absorbed) break;
     }
     return result;
 }

@@ -4,6 +4,7 @@
 #include "models/logic/describe.h"
 #include "models/logic/modules.h"
 #include "models/logic/recall_data.h"
+#include "models/logic/regroup.h"
 #include "models/logic/simplify.h"
 #include "models/logic/solution_data.h"
 #include "models/logic/workers.h"
@@ -62,6 +63,10 @@ private:
             m_simple.top = formula.addGate(Op::disjunction, std::span(&event, 1));
             if (negated) m_simple.top = ~m_simple.top;
         }
+        m_isModule = findModules(formula, m_simple.top);
+        Regrouped regrouped = groupOwnInputs(formula, m_simple.top, m_isModule, m_budget);
+        formula = std::move(regrouped.formula);
+        m_simple.top = regrouped.top;
         m_isModule = findModules(formula, m_simple.top);
         for (std::uint32_t node = 1; node < formula.nodeCount(); ++node)
             if (m_isModule[node]) m_modules.push_back(node);
