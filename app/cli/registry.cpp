@@ -11,11 +11,7 @@ namespace cutwater::cli {
 
 const std::vector<Command>& builtInCommands() {
     static const std::vector<Command> commands = {
-        newCommand(),
-        checkCommand(),
-        listCommand(),
-        drawCommand(),
-        helpCommand(),
+        newCommand(), checkCommand(), listCommand(), drawCommand(), helpCommand(),
     };
     return commands;
 }
