@@ -7,6 +7,7 @@
 #include <QImage>
 #include <QMarginsF>
 #include <QPageSize>
+#include <QPaintEngine>
 #include <QPainter>
 #include <QPainterPath>
 #include <QPdfWriter>
@@ -52,15 +53,28 @@ void draw(QPainter& painter, const Path& path, double k) {
 
 void draw(QPainter& painter, const Text& text, const std::string& family, double k) {
     QFont font(QString::fromStdString(family));
-    font.setPointSizeF(text.size * k * 72 / painter.device()->logicalDpiY());
     font.setBold(text.bold);
     font.setHintingPreference(QFont::PreferNoHinting);
-    painter.setFont(font);
-    painter.setPen(colour(text.ink));
+    const QString words = QString::fromStdString(text.words);
     double x = text.at.x * k;
     if (text.anchor == Anchor::middle) x -= text.width * k / 2;
     if (text.anchor == Anchor::end) x -= text.width * k;
-    painter.drawText(QPointF(x, text.at.y * k), QString::fromStdString(text.words));
+    if (painter.paintEngine()->type() == QPaintEngine::Pdf) {
+        font.setPointSizeF(text.size * k * 72 / painter.device()->logicalDpiY());
+        painter.setFont(font);
+        painter.setPen(colour(text.ink));
+        painter.drawText(QPointF(x, text.at.y * k), words);
+        return;
+    }
+    // On pixels letters are moved to whole ones, and a line grows out of its box: outlines do not.
+    constexpr int kPixels = 200;
+    font.setPixelSize(kPixels);
+    QPainterPath letters;
+    letters.addText(QPointF(0, 0), font, words);
+    const double scale = text.size * k / kPixels;
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(colour(text.ink));
+    painter.drawPath(QTransform(scale, 0, 0, scale, x, text.at.y * k).map(letters));
 }
 
 QPageSize pageOf(const Picture& picture) {

@@ -85,17 +85,18 @@ std::vector<std::string> SheetFrame::cautionLines(const FrameWords& words) const
     const double room = m_border.width - 2 * kPad;
     std::vector<std::string> lines =
         wrap(kStandingCaution, room, 4, kSmall, true, m_lettering.measure);
-    std::size_t left = 6;
-    for (const std::string& caution : words.cautions) {
-        const std::vector<std::string> more =
-            wrap(caution, room, 100, kSmall, false, m_lettering.measure);
-        if (more.size() > left) {
-            lines.push_back("More words of caution stand in the project.");
-            break;
-        }
-        left -= more.size();
-        lines.insert(lines.end(), more.begin(), more.end());
+    // The project's own ones follow as one paragraph: a line each would push the tree off the
+    // sheet.
+    std::string rest;
+    for (const std::string& caution : words.cautions)
+        rest += (rest.empty() ? "" : "  \xE2\x80\xA2 ") + caution;
+    constexpr std::size_t kMost = 8;
+    std::vector<std::string> more = wrap(rest, room, 100, kSmall, false, m_lettering.measure);
+    if (more.size() > kMost) {
+        more.resize(kMost - 1);
+        more.push_back("There are more words of caution in the project: read them there.");
     }
+    lines.insert(lines.end(), more.begin(), more.end());
     return lines;
 }
 
