@@ -58,9 +58,11 @@ Edge Bdd::make(std::uint32_t level, Edge high, Edge low) {
 }
 
 void Bdd::growTable() {
-    const std::size_t size = m_table.size() * 2;
+    // Small tables grow quickly: moving everything is what costs.
+    const std::size_t size = m_table.size() * (m_table.size() < (std::size_t{1} << 18) ? 4 : 2);
     if (size > (std::size_t{1} << 31)) throw Stopped{Stop::memory};
-    const std::size_t bytes = m_table.size() * (sizeof(std::uint32_t) + sizeof(BddNode) * 2 / 3);
+    const std::size_t bytes =
+        (size - m_table.size()) * (sizeof(std::uint32_t) + sizeof(BddNode) * 2 / 3);
     m_budget.take(bytes);
     m_taken += bytes;
     m_nodes.reserve(size * 2 / 3 + 2);
@@ -124,7 +126,7 @@ Edge Bdd::conjunction(Edge a, Edge b) {
                 result = entry.result;
             } else {
                 const std::uint32_t top = std::min(level(a), level(b));
-                m_tasks.push_back({a, b, kConjunctionMark, top, 0, kNever});
+                m_tasks.push({a, b, kConjunctionMark, top, 0, kNever});
                 const Edge nextA = level(a) == top ? high(a) : a,
                            nextB = level(b) == top ? high(b) : b;
                 a = nextA;
@@ -136,7 +138,7 @@ Edge Bdd::conjunction(Edge a, Edge b) {
         // `result` is known: hand it to whoever waits for it.
         for (;;) {
             if (m_tasks.size() == bottom) return result;
-            Task& task = m_tasks.back();
+            Task& task = m_tasks.top();
             if (task.half == 0) {
                 task.half = 1;
                 task.high = result;
@@ -146,7 +148,7 @@ Edge Bdd::conjunction(Edge a, Edge b) {
                 break;
             }
             const Task finished = task;
-            m_tasks.pop_back();
+            m_tasks.pop();
             m_budget.step();
             result = make(finished.level, finished.high, result);
             slot(finished.a, finished.b, kConjunctionMark) = {finished.a, finished.b,
@@ -227,7 +229,7 @@ Edge Bdd::ifThenElse(Edge f, Edge g, Edge h) {
                 result = entry.result ^ (negate ? 1u : 0u);
             } else {
                 const std::uint32_t top = std::min({level(f), level(g), level(h)});
-                m_tasks.push_back({f, g, h, top, negate ? 2u : 0u, kNever});
+                m_tasks.push({f, g, h, top, negate ? 2u : 0u, kNever});
                 f = level(f) == top ? high(f) : f;
                 g = level(g) == top ? high(g) : g;
                 h = level(h) == top ? high(h) : h;
@@ -237,7 +239,7 @@ Edge Bdd::ifThenElse(Edge f, Edge g, Edge h) {
         }
         for (;;) {
             if (m_tasks.size() == bottom) return result;
-            Task& task = m_tasks.back();
+            Task& task = m_tasks.top();
             if ((task.half & 1u) == 0) {
                 task.half |= 1u;
                 task.high = result;
@@ -249,7 +251,7 @@ Edge Bdd::ifThenElse(Edge f, Edge g, Edge h) {
                 break;
             }
             const Task finished = task;
-            m_tasks.pop_back();
+            m_tasks.pop();
             m_budget.step();
             result = make(finished.level, finished.high, result);
             slot(finished.a, finished.b, finished.c) = {finished.a, finished.b, finished.c, result};

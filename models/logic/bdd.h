@@ -3,6 +3,7 @@
 #pragma once
 
 #include "models/logic/budget.h"
+#include "models/logic/stack.h"
 
 #include <cstddef>
 #include <cstdint>
@@ -69,7 +70,7 @@ private:
     std::vector<BddNode> m_nodes;
     std::vector<std::uint32_t> m_table; // open addressing; 0 is empty
     std::vector<CacheEntry> m_cache;
-    std::vector<Task> m_tasks;
+    PlainStack<Task> m_tasks;
     std::size_t m_taken = 0;
 };
 

@@ -16,6 +16,9 @@ struct Limits {
     std::size_t memoryBytes = std::size_t{2} << 30;
     // Asked at least every few thousand steps.
     std::stop_token stop{};
+    // Whether the sets are wanted too. Without them only probability(), coherent() and constant()
+    // may be asked.
+    bool sets = true;
     // Threads that may work at the same time; the answer is the same to the bit for any number.
     unsigned threads = 1;
     // What earlier solves have found out, or nothing.

@@ -77,34 +77,6 @@ const Effort& Solution::effort() const {
     return m_data->effort;
 }
 
-ProbabilityPair Solution::probability(std::span<const double> q) const {
-    const SolutionData& data = *m_data;
-    if (data.constant) return *data.constant ? ProbabilityPair{1, 0} : ProbabilityPair{0, 1};
-    std::vector<ProbabilityPair> ofPart(data.parts.size()), value;
-    for (std::size_t part = 0; part < data.parts.size(); ++part) {
-        const auto leaves = data.leavesOf(data.parts[part]);
-        const Diagram& diagram = data.diagramOf(data.parts[part]);
-        value.assign(diagram.nodes.size(), {0, 1});
-        const auto at = [&](Edge edge) {
-            const ProbabilityPair& pair = value[edge >> 1];
-            return edge & 1u ? ProbabilityPair{pair.occursNot, pair.occurs} : pair;
-        };
-        for (std::size_t i = 1; i < diagram.nodes.size(); ++i) {
-            const BddNode& node = diagram.nodes[i];
-            const Leaf& leaf = leaves[node.level];
-            const ProbabilityPair own = leaf.isPart
-                                            ? ofPart[leaf.index]
-                                            : ProbabilityPair{q[leaf.index], 1.0 - q[leaf.index]};
-            const ProbabilityPair high = at(node.high), low = at(node.low);
-            value[i] = {own.occurs * high.occurs + own.occursNot * low.occurs,
-                        own.occurs * high.occursNot + own.occursNot * low.occursNot};
-        }
-        ofPart[part] = at(diagram.root);
-    }
-    const ProbabilityPair top = ofPart.back();
-    return data.topNegated ? ProbabilityPair{top.occursNot, top.occurs} : top;
-}
-
 double Solution::rareEventSum(std::span<const double> q) const {
     if (m_data->constant) return *m_data->constant ? 1 : 0;
     return powerSum(*m_data, q, 1);

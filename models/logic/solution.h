@@ -49,6 +49,10 @@ public:
     // Exact probability of the top event; q[v] is the probability of variable v, 0..1, events
     // independent.
     ProbabilityPair probability(std::span<const double> q) const;
+    // Exact derivative of the top's probability by each variable's (Birnbaum importance): by
+    // variable of the formula, 0 where the top does not depend on it; negative where the event
+    // hinders the top. One sweep up and one down.
+    std::vector<double> birnbaum(std::span<const double> q) const;
     // Sum of the probabilities of all sets (rare-event approximation), not capped at 1. Infinity
     // where it overflows.
     double rareEventSum(std::span<const double> q) const;

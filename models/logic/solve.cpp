@@ -34,7 +34,7 @@ public:
             makeTasks();
             solveShapes();
             makeParts();
-            makeSets();
+            if (m_limits.sets) makeSets();
         }
         finish();
         return SolutionData::wrap(m_data);
@@ -121,7 +121,8 @@ private:
         SolvedShape& solved = m_data->shapes[shape];
         solved.shape = bench.solve(*m_programs[shape]);
         // Almost always needed; doing it now lets the threads share the work.
-        if (solved.shape->monotone) solved.sets[false] = bench.sets(*solved.shape, false);
+        if (m_limits.sets && solved.shape->monotone)
+            solved.sets[false] = bench.sets(*solved.shape, false);
     }
 
     // From the bottom upwards. A module that turned out to be a constant is not a part: those above

@@ -57,7 +57,7 @@ Family Zdd::make(std::uint32_t element, Family with, Family without) {
 }
 
 void Zdd::grow() {
-    const std::size_t size = m_table.size() * 2;
+    const std::size_t size = m_table.size() * (m_table.size() < (std::size_t{1} << 18) ? 4 : 2);
     if (size > (std::size_t{1} << 31)) throw Stopped{Stop::memory};
     const std::size_t cacheSize = std::min(size, kLargestCache);
     const std::size_t bytes =
@@ -115,20 +115,20 @@ Family Zdd::difference(Family a, Family b) {
             if (entry.a == a && entry.b == b) {
                 result = entry.result;
             } else if (m_nodes[a].element == m_nodes[b].element) {
-                m_tasks.push_back({a, b, 0, kNoSets});
+                m_tasks.push({a, b, 0, kNoSets});
                 const Family nextA = m_nodes[a].with;
                 b = m_nodes[b].with;
                 a = nextA;
                 continue;
             } else { // only a has the element: its sets stay
-                m_tasks.push_back({a, b, 1, m_nodes[a].with});
+                m_tasks.push({a, b, 1, m_nodes[a].with});
                 a = m_nodes[a].without;
                 continue;
             }
         }
         for (;;) {
             if (m_tasks.size() == bottom) return result;
-            Task& task = m_tasks.back();
+            Task& task = m_tasks.top();
             if (task.half == 0) {
                 task.half = 1;
                 task.with = result;
@@ -137,7 +137,7 @@ Family Zdd::difference(Family a, Family b) {
                 break;
             }
             const Task finished = task;
-            m_tasks.pop_back();
+            m_tasks.pop();
             m_budget.step();
             result = make(m_nodes[finished.a].element, finished.with, result);
             slot(finished.a, finished.b) = {finished.a, finished.b, result};

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "models/logic/budget.h"
+#include "models/logic/stack.h"
 
 #include <cstddef>
 #include <cstdint>
@@ -56,7 +57,7 @@ private:
     std::vector<std::uint8_t> m_hasEmptySet; // of each node: otherwise a long walk
     std::vector<std::uint32_t> m_table;
     std::vector<CacheEntry> m_cache;
-    std::vector<Task> m_tasks;
+    PlainStack<Task> m_tasks;
     std::size_t m_taken = 0;
 };
 

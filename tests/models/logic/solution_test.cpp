@@ -162,4 +162,37 @@ TEST(Solution, CutOffsLeaveOutWhatTheySay) {
                 1e-15);
 }
 
+// Against Q(1) - Q(0) by conditioning, on a tree with modules, a vote, negation and an exclusive
+// or.
+TEST(Solution, BirnbaumIsTheDifferenceOfTheTwoConditionedProbabilities) {
+    Formula f;
+    std::vector<Literal> v;
+    for (int i = 0; i < 12; ++i)
+        v.push_back(f.addVariable());
+    const Literal vote = f.addGate(Op::atLeast, std::array{v[0], v[1], v[2], v[3]}, 2);
+    const Literal exclusive = f.addGate(Op::exactlyOne, std::array{v[4], v[5], v[0]});
+    const Literal pair = f.addGate(Op::conjunction, std::array{v[6], v[7]});
+    const Literal mixed = f.addGate(Op::conjunction, std::array{exclusive, ~pair, v[8]});
+    const Literal top =
+        f.addGate(Op::disjunction,
+                  std::array{f.addGate(Op::conjunction, std::array{vote, v[9]}), mixed, v[10]});
+    for (const Literal literal : {top, ~top}) {
+        const auto outcome = solve(f, literal);
+        std::vector<double> q;
+        for (int i = 0; i < 12; ++i)
+            q.push_back(0.03 + 0.07 * i);
+        const std::vector<double> birnbaum = outcome.solution->birnbaum(q);
+        ASSERT_EQ(birnbaum.size(), 12u);
+        for (std::size_t i = 0; i < q.size(); ++i) {
+            std::vector<double> one = q, zero = q;
+            one[i] = 1;
+            zero[i] = 0;
+            const double expected = outcome.solution->probability(one).occurs -
+                                    outcome.solution->probability(zero).occurs;
+            EXPECT_NEAR(birnbaum[i], expected, 1e-14) << i;
+        }
+        EXPECT_EQ(birnbaum[11], 0);
+    }
+}
+
 } // namespace
