@@ -108,7 +108,7 @@ void addProbabilities(const Call& call, const Project& project, drawing::Wishes&
         else
             ++blank;
     }
-    wishes.valuesRemark = "number: probability of the event";
+    wishes.valuesRemark = "number: probability of the event, an estimate with wide limits";
     if (mission) wishes.valuesRemark += fmt::format(", mission {:g} h", *mission);
     if (blank > 0 && !context.globals.quiet)
         context.err << fmt::format("{} event{} no probability and stay{} without a number; the "

@@ -8,8 +8,9 @@
 #include <atomic>
 #include <chrono>
 #include <cmath>
-#include <limits>
 #include <thread>
+
+#include <malloc.h>
 
 namespace cutwater {
 namespace {
@@ -181,6 +182,17 @@ TEST(GraphvizLayout, TheSameGraphIsPlacedTheSameWay) {
         EXPECT_EQ(first.nodes[i].centre, second.nodes[i].centre);
     for (std::size_t i = 0; i < graph.edges.size(); ++i)
         EXPECT_EQ(first.edges[i].route, second.edges[i].route);
+}
+
+TEST(GraphvizLayout, ManyLayoutsLoseNoMemory) {
+    const LayoutGraph graph = test::randomGraph(5, 60, 8);
+    const auto layOut = [&](int times) {
+        for (int i = 0; i < times; ++i)
+            placed(graph);
+        return mallinfo2().uordblks;
+    };
+    const std::size_t before = layOut(20), after = layOut(200);
+    EXPECT_LT(after, before + 20000); // 100 bytes a layout would show
 }
 
 TEST(GraphvizLayout, SaysNothingOnTheTerminal) {
