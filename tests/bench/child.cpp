@@ -22,7 +22,7 @@ namespace {
 
 constexpr std::size_t kStackBytes = std::size_t{1} << 30; // touched only as far as it is used
 constexpr int kOutOfMemory = 77;
-constexpr double kClockFactor = 5; // other work on the machine must not turn into "no answer"
+constexpr double kClockFactor = 30; // other work on the machine must not turn into "no answer"
 
 std::size_t statusBytes(const char* field) {
     std::ifstream status("/proc/self/status");

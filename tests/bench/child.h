@@ -10,7 +10,7 @@
 namespace bench {
 
 struct ChildLimits {
-    double seconds = 20; // of processor time; five times that on the clock
+    double seconds = 20; // of processor time; thirty times that on the clock
     std::size_t memoryBytes = std::size_t{2} << 30; // on top of what the process has already
 };
 

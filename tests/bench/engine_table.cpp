@@ -26,6 +26,7 @@ constexpr const char* kHelp =
   --runs N          the median of so many (3)
   --largest SIZE    leave out the members of a series above this size
   --sift            BuDDy's automatic reordering too
+  --thorough        stock tables for BuDDy even where ample ones gave no answer
   --no-buddy        ours alone
   --no-counts       do not count sets with BuDDy
   --text FILE       write the table there too, after every line
@@ -92,6 +93,8 @@ Options read(int count, char** words) {
             options.largest = number(option, value(), 1);
         } else if (option == "--sift") {
             options.wish.sift = true;
+        } else if (option == "--thorough") {
+            options.wish.thorough = true;
         } else if (option == "--no-buddy") {
             options.wish.buddy = false;
         } else if (option == "--no-counts") {

@@ -71,9 +71,9 @@ std::vector<Recipe> table() {
 
     addPlant(Family::large, "large-500", largeRange,
              {.seed = 201,
-              .functions = 8,
-              .trains = 5,
-              .components = 10,
+              .functions = 7,
+              .trains = 6,
+              .components = 8,
               .modes = 2,
               .lines = 3,
               .supported = 0.4,
@@ -96,15 +96,15 @@ std::vector<Recipe> table() {
               .lines = 2,
               .supported = 0.2,
               .reuse = 0.4});
-    add(Family::large, "near-500", largeRange, [] { return neighbours(211, 500, 400, 0.15, 20); });
+    add(Family::large, "near-500", largeRange, [] { return neighbours(211, 500, 400, 0.25, 2); });
     add(Family::large, "near-1500", largeRange,
-        [] { return neighbours(212, 1500, 1000, 0.12, 20); });
-    add(Family::large, "tangle-400-5", none, [] { return tangle(221, 400, 400, 0.05); });
-    add(Family::large, "tangle-400-10", none, [] { return tangle(222, 400, 400, 0.10); });
-    add(Family::large, "tangle-400-15", none, [] { return tangle(223, 400, 400, 0.15); });
-    add(Family::large, "tangle-700-10", none, [] { return tangle(224, 700, 700, 0.10); });
-    add(Family::large, "tangle-1000-5", none, [] { return tangle(225, 1000, 1000, 0.05); });
-    add(Family::large, "tangle-1000-15", none, [] { return tangle(226, 1000, 1000, 0.15); });
+        [] { return neighbours(212, 1500, 1000, 0.25, 2); });
+    add(Family::large, "tangle-400-5", none, [] { return tangle(221, 401, 400, 0.05); });
+    add(Family::large, "tangle-400-10", none, [] { return tangle(222, 401, 400, 0.10); });
+    add(Family::large, "tangle-400-15", none, [] { return tangle(223, 401, 400, 0.15); });
+    add(Family::large, "tangle-700-10", none, [] { return tangle(224, 701, 700, 0.10); });
+    add(Family::large, "tangle-1000-5", none, [] { return tangle(225, 1001, 1000, 0.05); });
+    add(Family::large, "tangle-1000-15", none, [] { return tangle(226, 1001, 1000, 0.15); });
 
     // C(n, k); nested: C(n, k) C(m, j)^k.
     add(Family::votes, "vote-10-20", closed("184756"), [] { return vote(10, 20); });

@@ -77,9 +77,11 @@ struct PlantPlan {
 Instance plant(const PlantPlan& plan);
 
 // `gates` gates over `events` events, and of all references to a gate or an event the share
-// `sharing` to one that is already in use somewhere, anywhere in the tree.
+// `sharing` to one that is already in use somewhere, anywhere in the tree. Precondition: events >
+// gates.
 Instance tangle(std::uint64_t seed, std::uint32_t events, std::uint32_t gates, double sharing);
-// The same, but only what is used not far away is used again: within `reach` gates.
+// The same, but what is used again lies in the same subtree, at most `reach` gates up and one more
+// down.
 Instance neighbours(std::uint64_t seed, std::uint32_t events, std::uint32_t gates, double sharing,
                     std::uint32_t reach);
 

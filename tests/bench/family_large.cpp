@@ -17,44 +17,76 @@ struct Child {
     bool operator==(const Child&) const = default;
 };
 
+// Two inputs for every gate and the rest where chance has it; `events` + `again` places are left
+// when every gate but the top has its own.
+std::vector<std::vector<Child>> skeleton(Random& random, std::uint32_t gates, std::uint32_t places,
+                                         std::vector<std::uint32_t>& open) {
+    std::vector<std::vector<Child>> children(gates);
+    open.assign(gates, 2);
+    for (std::uint32_t spare = places + gates - 1 - 2 * gates; spare > 0; --spare)
+        ++open[random.below(gates)];
+    // Gates are numbered downwards from the top, 0. Each hangs below one of the three quarters just
+    // before it, which keeps the tree as deep as trees drawn by people are.
+    for (std::uint32_t g = 1; g < gates; ++g) {
+        std::uint32_t parent = random.between(g / 4, g - 1);
+        while (open[parent] == 0) // there is one: the gates before have at least g + 1 places open
+            parent = parent == 0 ? g - 1 : parent - 1;
+        children[parent].push_back({true, g});
+        --open[parent];
+    }
+    return children;
+}
+
+// Up from g by `levels`, and down again by a few: something that belongs to the same subtree.
+Child relative(Random& random, const std::vector<std::vector<Child>>& children,
+               const std::vector<std::uint32_t>& parents, std::uint32_t g, std::uint32_t levels) {
+    for (std::uint32_t i = random.between(1, levels); i > 0; --i)
+        g = parents[g];
+    Child child{true, g};
+    for (std::uint32_t i = random.between(1, levels + 1); i > 0 && child.isGate; --i) {
+        const auto& below = children[child.index];
+        if (below.empty()) break;
+        child = below[random.below(static_cast<std::uint32_t>(below.size()))];
+    }
+    return child;
+}
+
+// Precondition: events > gates.
 Instance weave(std::uint64_t seed, std::uint32_t events, std::uint32_t gates, double sharing,
                std::uint32_t reach) {
     Maker make(seed);
     Random& random = make.random;
-    // Gates are numbered downwards from the top, 0. Each hangs below one of the quarter before it,
-    // which keeps the tree as deep as trees drawn by people are.
-    std::vector<std::vector<Child>> children(gates);
-    for (std::uint32_t g = 1; g < gates; ++g)
-        children[random.between(g / 4, g - 1)].push_back({true, g});
-    // Events go to gates that lack inputs first, the others where chance has it.
-    std::uint32_t event = 0;
-    for (std::uint32_t g = gates; g-- > 0;)
-        while (children[g].size() < 2 && event < events)
-            children[g].push_back({false, event++});
-    while (event < events)
-        children[random.below(gates)].push_back({false, event++});
-    std::vector<std::uint32_t> homeOf(events);
-    std::size_t references = 0;
-    for (std::uint32_t g = 0; g < gates; ++g) {
-        references += children[g].size();
+    const auto again = static_cast<std::uint32_t>(sharing * (events + gates) / (1 - sharing));
+    std::vector<std::uint32_t> open;
+    auto children = skeleton(random, gates, events + again, open);
+    std::vector<std::uint32_t> homes; // the gate of every open place
+    for (std::uint32_t g = 0; g < gates; ++g)
+        homes.insert(homes.end(), open[g], g);
+    std::vector<std::uint32_t> parents(gates, 0);
+    for (std::uint32_t g = 0; g < gates; ++g)
         for (const Child& child : children[g])
-            if (!child.isGate) homeOf[child.index] = g;
-    }
-    const auto again =
-        static_cast<std::size_t>(sharing * static_cast<double>(references) / (1 - sharing));
-    for (std::size_t done = 0; done < again;) {
-        const std::uint32_t g = random.below(gates - 1);
-        Child child{random.chance(0.5), 0};
-        const std::uint32_t last = reach == kAnywhere ? gates - 1 : std::min(gates - 1, g + reach);
-        if (child.isGate) {
-            child.index = random.between(g + 1, last);
-        } else {
-            child.index = random.below(events);
-            if (homeOf[child.index] < g || homeOf[child.index] > last) continue;
+            parents[child.index] = g;
+    for (std::size_t i = homes.size(); i-- > 1;)
+        std::swap(homes[i], homes[random.below(static_cast<std::uint32_t>(i + 1))]);
+    for (std::uint32_t e = 0; e < events; ++e)
+        children[homes[e]].push_back({false, e});
+    for (std::size_t place = events; place < homes.size(); ++place) {
+        const std::uint32_t g = homes[place];
+        // A few tries; the last gates of all have no gate below them and little around.
+        for (int attempt = 0; attempt < 200; ++attempt) {
+            Child child{g + 1 < gates && random.chance(0.5), 0};
+            if (reach != kAnywhere)
+                child = relative(random, children, parents, g, reach);
+            else
+                child.index =
+                    child.isGate ? random.between(g + 1, gates - 1) : random.below(events);
+            // Only downwards: no circle.
+            if (child.isGate ? child.index <= g : homes[child.index] < g) continue;
+            if (std::find(children[g].begin(), children[g].end(), child) != children[g].end())
+                continue;
+            children[g].push_back(child);
+            break;
         }
-        if (std::find(children[g].begin(), children[g].end(), child) != children[g].end()) continue;
-        children[g].push_back(child);
-        ++done;
     }
 
     std::vector<Literal> eventLiterals, gateLiterals(gates);

@@ -166,7 +166,7 @@ void measureBuddy(Measured& measured, const Instance& instance, const MeasureWis
         BuddyWish stock;
         stock.order = order;
         add("stock" + name(order), stock);
-    } else {
+    } else if (wish.thorough) {
         add("stock", BuddyWish{});
     }
     if (wish.sift) {
@@ -201,8 +201,9 @@ Measured measure(const Instance& instance, bool coherent, const MeasureWish& wis
     measured.ours = measureOurs(instance, wish);
     if (!wish.buddy) return measured;
     measureBuddy(measured, instance, wish);
-    if (coherent && wish.countWithBuddy && measured.best >= 0) {
-        const BuddyRun& best = measured.buddy[static_cast<std::size_t>(measured.best)];
+    if (!coherent || !wish.countWithBuddy || measured.best < 0) return measured;
+    const BuddyRun best = measured.buddy[static_cast<std::size_t>(measured.best)];
+    if (best.result.processorSeconds < wish.limits.seconds / 8) {
         BuddyWish counting;
         counting.nodes = static_cast<int>(
             std::clamp(static_cast<double>(best.result.producedNodes) * 4, 2e4, 1e7));

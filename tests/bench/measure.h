@@ -18,6 +18,7 @@ struct MeasureWish {
     bool buddy = true;
     bool sift = false; // BuDDy's automatic reordering too
     bool countWithBuddy = true;
+    bool thorough = false; // stock tables even where ample ones gave no answer
 };
 
 // A time is the median over the runs, in processor seconds; the clock is told beside it.
