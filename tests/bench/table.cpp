@@ -30,9 +30,10 @@ std::string count(const cutwater::logic::Count& sets) {
 
 const std::vector<std::string>& headings() {
     static const std::vector<std::string> names{
-        "family", "instance", "events",    "gates",    "shared",      "ours ms",    "clock ms",
-        "MB",     "nodes",    "set nodes", "BuDDy ms", "init ms",     "MB",         "nodes",
-        "made",   "variant",  "ratio",     "sets",     "probability", "difference", "checked by"};
+        "family",    "instance", "events",      "gates",      "shared",    "ours ms",
+        "clock ms",  "MB",       "nodes",       "set nodes",  "BuDDy ms",  "init ms",
+        "MB",        "least MB", "nodes",       "made",       "variant",   "ratio",
+        "with init", "sets",     "probability", "difference", "checked by"};
     return names;
 }
 
@@ -54,15 +55,17 @@ std::vector<std::string> cells(const Row& row, const MeasureWish& wish) {
         add(milliseconds(best->result.processorSeconds));
         add(milliseconds(best->result.initSeconds));
         add(fmt::format("{:.1f}", best->peakMB));
+        add(fmt::format("{:.1f}", row.leastBuddyMB()));
         add(std::to_string(best->result.finalNodes));
         add(std::to_string(best->result.producedNodes));
         add(best->variant);
     } else {
         add(m.buddy.empty() ? "-" : sentence(m.buddy.front().ending, wish.limits));
-        for (int i = 0; i < 5; ++i)
+        for (int i = 0; i < 6; ++i)
             add("-");
     }
     add(times(row.ratio()));
+    add(times(row.ratioWithInit()));
     add(answered ? count(ours.sets) : "-");
     const double probability = answered     ? ours.probability
                                : row.best() ? row.best()->result.probability

@@ -24,8 +24,16 @@ struct Row {
         return measured.best < 0 ? nullptr
                                  : &measured.buddy[static_cast<std::size_t>(measured.best)];
     }
-    // BuDDy's time over ours; with infinity where only we answered, nothing where we did not.
-    std::optional<double> ratio() const;
+    // BuDDy's time over ours, by its quickest variant; infinity where only we answered, nothing
+    // where we did not. Its tables are not made for each answer in a program that runs on, so
+    // without bdd_init; and with it, the quickest variant then perhaps another.
+    std::optional<double> ratio() const { return ratio(false); }
+    std::optional<double> ratioWithInit() const { return ratio(true); }
+    // The memory of the most frugal variant that answered; 0 where none did.
+    double leastBuddyMB() const;
+
+private:
+    std::optional<double> ratio(bool withInit) const;
 };
 
 // Compares whatever there is to compare with.

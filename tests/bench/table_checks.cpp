@@ -33,10 +33,21 @@ double slope(const std::vector<std::pair<double, double>>& points) {
 
 } // namespace
 
-std::optional<double> Row::ratio() const {
+std::optional<double> Row::ratio(bool withInit) const {
     if (measured.ours.ending != Ending::answered || measured.buddy.empty()) return {};
-    if (!best()) return std::numeric_limits<double>::infinity();
-    return best()->result.processorSeconds / measured.ours.processorSeconds;
+    double least = std::numeric_limits<double>::infinity();
+    for (const BuddyRun& run : measured.buddy)
+        if (run.ending == Ending::answered && !run.hasSets)
+            least = std::min(least,
+                             run.result.processorSeconds + (withInit ? run.result.initSeconds : 0));
+    return least / measured.ours.processorSeconds;
+}
+
+double Row::leastBuddyMB() const {
+    double least = std::numeric_limits<double>::infinity();
+    for (const BuddyRun& run : measured.buddy)
+        if (run.ending == Ending::answered && !run.hasSets) least = std::min(least, run.peakMB);
+    return std::isinf(least) ? 0 : least;
 }
 
 void check(Row& row, const Instance& instance) {
