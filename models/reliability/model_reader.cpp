@@ -47,6 +47,22 @@ double ModelReader::rate() {
     return dimension == Dimension::time ? 1 / value : value;
 }
 
+double ModelReader::frequency() {
+    const Quantity* quantity = resolve(Role::frequency);
+    if (!quantity) return 0;
+    const double value = project::inBaseUnits(*quantity);
+    if (project::facts(quantity->unit).dimension != Dimension::rate) {
+        complain(Role::frequency, "is given per start, but here hours are counted",
+                 "give it per hour or per year");
+        return 0;
+    }
+    if (!(value >= 0) || std::isinf(value)) {
+        complain(Role::frequency, fmt::format("is {}", value), "give a frequency of zero or more");
+        return 0;
+    }
+    return value;
+}
+
 double ModelReader::time(Role role, bool positive) {
     const Quantity* quantity = resolve(role);
     if (!quantity) return 0;

@@ -21,6 +21,7 @@ public:
     double coverage();    // 0..1; 1 where it is not given
     double shape();       // > 0
     double rate();        // per hour; a mean time to failure is turned over
+    double frequency();   // per hour; one per start is a problem: nobody knows how many there are
     double time(project::Role role, bool positive); // hours; `positive`: zero makes no sense
 
     // `line` 0: the failure model's, or the event's.
