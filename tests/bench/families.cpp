@@ -101,7 +101,7 @@ std::vector<Recipe> table() {
     add(Family::large, "near-1500-a", largeRange,
         [] { return neighbours(2, 1500, 1000, 0.32, 4); });
     add(Family::large, "near-1500-b", largeRange,
-        [] { return neighbours(4, 1500, 1000, 0.32, 5); });
+        [] { return neighbours(3, 1500, 1000, 0.36, 4); });
     add(Family::large, "near-1500-c", largeRange,
         [] { return neighbours(5, 1500, 1000, 0.32, 5); });
     add(Family::large, "tangle-400-5", none, [] { return tangle(221, 401, 400, 0.05); });
