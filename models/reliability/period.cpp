@@ -11,6 +11,9 @@ namespace cutwater::reliability {
 
 namespace {
 
+// Of moments that are alike up to rounding the first is the worst.
+constexpr double kHigher = 1 + 1e-9;
+
 constexpr std::size_t kFewestPieces = 32; // so that a smooth course has a smooth curve, too
 
 bool earlier(const CurvePoint& a, const CurvePoint& b) {
@@ -127,9 +130,9 @@ private:
 
     void note(const CurvePoint& point) {
         m_envelope.add(point);
-        if (m_none || point.unavailability > m_figures.worst.unavailability)
+        if (m_none || point.unavailability > m_figures.worst.unavailability * kHigher)
             m_figures.worst = point;
-        if (m_none || point.frequency > m_figures.mostFrequent.frequency)
+        if (m_none || point.frequency > m_figures.mostFrequent.frequency * kHigher)
             m_figures.mostFrequent = point;
         m_none = false;
     }

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
+#include <tuple>
 #include <utility>
 
 namespace cutwater::reliability {
@@ -77,9 +79,16 @@ std::vector<double> TopCourse::breakpoints(double end) const {
 }
 
 double TopCourse::breakpointCount(double end) const {
+    // Events with the same test days or missions share their breakpoints.
+    std::set<std::tuple<EventProfile::Kind, double, double, double, double, double>> seen;
     double count = 0;
-    for (const std::uint32_t variable : m_relevant)
-        count += m_profiles[variable].breakpointCount(end);
+    for (const std::uint32_t variable : m_relevant) {
+        const EventProfile& part = m_profiles[variable];
+        if (seen.insert({part.kind, part.interval, part.firstTest, part.testDuration, part.renewal,
+                         part.location})
+                .second)
+            count += part.breakpointCount(end);
+    }
     return count;
 }
 
