@@ -56,6 +56,9 @@ public:
     // Sum of the probabilities of all sets (rare-event approximation), not capped at 1. Infinity
     // where it overflows.
     double rareEventSum(std::span<const double> q) const;
+    // By variable of the formula: the part of that sum that belongs to sets with the event, as it
+    // is or negated. One sweep up and one down.
+    std::vector<double> setSumsWith(std::span<const double> q) const;
     // 1 - product over all sets of (1 - P(set)), from power sums on the diagram, relative error
     // below 1e-12. An upper bound for coherent formulas (Esary and Proschan 1963); for others a
     // figure without a warrant.

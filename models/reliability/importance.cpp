@@ -1,81 +1,152 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/reliability/importance.h"
 
+#include "models/reliability/set_union.h"
+
 #include <algorithm>
+#include <cmath>
 
 namespace cutwater::reliability {
 
 namespace {
 
-using logic::Literal;
-using logic::Op;
+// Below this share of Q the difference Q - q x birnbaum has lost four digits: ask the diagram.
+constexpr double kCancelled = 1e-4;
+// More events than this that all of Q depends on are not asked about one by one.
+constexpr std::size_t kMostAsked = 10'000;
 
-// All sets, or nothing where there are more than wished for.
-std::optional<std::vector<logic::CutSet>> listAll(const logic::Solution& solution,
-                                                  std::span<const double> q, std::size_t maxSets) {
-    const logic::Count count = solution.setCount();
-    if (!solution.coherent() || count.saturated || count.value > maxSets) return {};
-    std::vector<logic::CutSet> sets;
-    auto listing = solution.list(q, {});
-    while (auto set = listing.next())
-        sets.push_back(std::move(*set));
-    if (listing.outOfMemory()) return {};
-    return sets;
-}
+// Q with one event certain or impossible.
+class Conditional {
+public:
+    Conditional(const logic::Solution& solution, std::span<const double> q)
+        : m_solution(solution), m_q(q.begin(), q.end()) {}
 
-// Exact probability that at least one of the sets with the event occurs; nothing where stopped.
-std::optional<double> unionWith(std::uint32_t variable, const std::vector<logic::CutSet>& sets,
-                                std::span<const double> q, const logic::Limits& limits) {
-    logic::Formula formula;
-    std::vector<Literal> events;
-    for (std::size_t v = 0; v < q.size(); ++v)
-        events.push_back(formula.addVariable());
-    std::vector<Literal> products;
-    std::vector<Literal> product;
-    for (const auto& set : sets) {
-        if (std::none_of(set.literals.begin(), set.literals.end(),
-                         [variable](const auto& literal) { return literal.variable == variable; }))
-            continue;
-        product.clear();
-        for (const auto& literal : set.literals)
-            product.push_back(events[literal.variable]);
-        products.push_back(formula.addGate(Op::conjunction, product));
+    // `estimate` is the value by the derivative, `from` what it was subtracted from.
+    double operator()(std::uint32_t variable, double state, double estimate, double from) {
+        if (!(estimate < kCancelled * from) || m_asked >= kMostAsked)
+            return std::max(estimate, 0.0);
+        ++m_asked;
+        const double own = m_q[variable];
+        m_q[variable] = state;
+        const double value = m_solution.probability(m_q).occurs;
+        m_q[variable] = own;
+        return value;
     }
-    const auto outcome = logic::solve(formula, formula.addGate(Op::disjunction, products), limits);
-    if (!outcome.solution) return {};
-    return outcome.solution->probability(q).occurs;
-}
+
+private:
+    const logic::Solution& m_solution;
+    std::vector<double> m_q;
+    std::size_t m_asked = 0;
+};
 
 } // namespace
 
 std::optional<std::vector<EventImportance>>
 importance(const logic::Solution& solution, std::span<const double> q, const ImportanceWish& wish) {
+    if (wish.limits.stop.stop_requested()) return {};
     const double top = solution.probability(q).occurs;
-    const auto sets = listAll(solution, q, wish.maxSets);
-    std::vector<double> changed(q.begin(), q.end());
-    std::vector<EventImportance> result;
-    for (const std::uint32_t variable : solution.relevantVariables()) {
-        if (wish.limits.stop.stop_requested()) return {};
-        changed[variable] = 1;
-        const double with = solution.probability(changed).occurs;
-        changed[variable] = 0;
-        const double without = solution.probability(changed).occurs;
-        changed[variable] = q[variable];
+    const std::vector<double> birnbaum = solution.birnbaum(q);
+    const double sumOfSets = solution.rareEventSum(q);
+    const std::vector<double> sums = solution.setSumsWith(q);
+    const std::vector<std::uint32_t> relevant = solution.relevantVariables();
+    double changes = 0;
+    for (const std::uint32_t variable : relevant)
+        changes += birnbaum[variable] * q[variable];
 
+    Conditional conditional(solution, q);
+    std::vector<EventImportance> result;
+    for (const std::uint32_t variable : relevant) {
+        if (wish.limits.stop.stop_requested()) return {};
+        const double own = q[variable], by = birnbaum[variable];
+        const double with = conditional(variable, 1, top + (1 - own) * by, top);
+        const double without = conditional(variable, 0, top - own * by, top);
         EventImportance entry;
         entry.variable = variable;
-        entry.birnbaum = with - without;
-        entry.criticality = entry.birnbaum * q[variable] / top;
+        entry.birnbaum = by;
+        entry.criticality = by * own / top;
+        entry.setShare = sums[variable] / sumOfSets;
         entry.riskAchievement = with / top;
         entry.riskReduction = top / without;
-        if (sets) {
-            const auto chance = unionWith(variable, *sets, q, wish.limits);
-            if (!chance) return {};
-            entry.fussellVesely = *chance / top;
+        entry.differential = by * own / changes;
+        result.push_back(entry);
+    }
+    if (!addFussellVesely(solution, q, top, wish, result)) return {};
+    return result;
+}
+
+std::optional<std::vector<GroupImportance>>
+groupImportance(const logic::Solution& solution, std::span<const double> q,
+                const std::vector<std::vector<std::uint32_t>>& groups,
+                const std::stop_token& stop) {
+    const double top = solution.probability(q).occurs;
+    const std::vector<double> birnbaum = solution.birnbaum(q);
+    const double sumOfSets = solution.rareEventSum(q);
+    double changes = 0;
+    for (std::size_t variable = 0; variable < q.size(); ++variable)
+        changes += birnbaum[variable] * q[variable];
+    std::vector<double> changed(q.begin(), q.end());
+    std::vector<GroupImportance> result;
+    for (const auto& group : groups) {
+        if (stop.stop_requested()) return {};
+        GroupImportance entry;
+        for (const std::uint32_t variable : group) {
+            entry.differential += birnbaum[variable] * q[variable] / changes;
+            changed[variable] = 1;
         }
+        const double with = solution.probability(changed).occurs;
+        for (const std::uint32_t variable : group)
+            changed[variable] = 0;
+        const double without = solution.probability(changed).occurs;
+        const double setsWithout = solution.rareEventSum(changed);
+        for (const std::uint32_t variable : group)
+            changed[variable] = q[variable];
+        entry.birnbaum = with - without;
+        entry.reduction = 1 - without / top;
+        entry.setShare = 1 - setsWithout / sumOfSets;
+        entry.riskAchievement = with / top;
+        entry.riskReduction = top / without;
         result.push_back(entry);
     }
     return result;
+}
+
+namespace {
+
+double frequencyOf(const std::vector<double>& birnbaum, std::span<const double> frequency) {
+    double sum = 0;
+    for (std::size_t i = 0; i < birnbaum.size(); ++i)
+        sum += std::max(birnbaum[i], 0.0) * frequency[i];
+    return sum;
+}
+
+} // namespace
+
+std::optional<FrequencyFigures> frequencyImportance(const logic::Solution& solution,
+                                                    std::span<const double> q,
+                                                    std::span<const double> frequency,
+                                                    const std::stop_token& stop) {
+    const std::vector<double> birnbaum = solution.birnbaum(q);
+    FrequencyFigures figures;
+    figures.frequency = frequencyOf(birnbaum, frequency);
+    if (!(figures.frequency > 0)) return {};
+    std::vector<double> chance(q.begin(), q.end()), often(frequency.begin(), frequency.end());
+    for (const std::uint32_t variable : solution.relevantVariables()) {
+        if (stop.stop_requested()) return {};
+        FrequencyImportance entry;
+        entry.variable = variable;
+        entry.completes =
+            std::max(birnbaum[variable], 0.0) * frequency[variable] / figures.frequency;
+        // An event that is always there, or never, does not come.
+        often[variable] = 0;
+        chance[variable] = 1;
+        entry.riskAchievement = frequencyOf(solution.birnbaum(chance), often) / figures.frequency;
+        chance[variable] = 0;
+        entry.reduction = 1 - frequencyOf(solution.birnbaum(chance), often) / figures.frequency;
+        chance[variable] = q[variable];
+        often[variable] = frequency[variable];
+        figures.events.push_back(entry);
+    }
+    return figures;
 }
 
 } // namespace cutwater::reliability
