@@ -12,6 +12,7 @@
 #include <new>
 #include <poll.h>
 #include <pthread.h>
+#include <sys/prctl.h>
 #include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -69,6 +70,7 @@ void* onBigStack(void* argument) {
 
 [[noreturn]] void child(int descriptor, const ChildLimits& limits,
                         const std::function<std::string()>& work) {
+    prctl(PR_SET_PDEATHSIG, SIGKILL); // a driver that is stopped leaves nothing behind
     const auto seconds = static_cast<rlim_t>(std::ceil(limits.seconds));
     limit(RLIMIT_CPU, seconds, seconds + 2);
     limit(RLIMIT_CORE, 0, 0);

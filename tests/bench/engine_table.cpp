@@ -25,6 +25,7 @@ constexpr const char* kHelp =
   --memory MB       memory allowed for one run (2048)
   --runs N          the median of so many (3)
   --largest SIZE    leave out the members of a series above this size
+  --threads N       ours with so many threads (1)
   --sift            BuDDy's automatic reordering too
   --thorough        stock tables for BuDDy even where ample ones gave no answer
   --no-buddy        ours alone
@@ -89,6 +90,8 @@ Options read(int count, char** words) {
                                               << 20;
         } else if (option == "--runs") {
             options.wish.runs = static_cast<int>(number(option, value(), 1));
+        } else if (option == "--threads") {
+            options.wish.threads = static_cast<unsigned>(number(option, value(), 1));
         } else if (option == "--largest") {
             options.largest = number(option, value(), 1);
         } else if (option == "--sift") {

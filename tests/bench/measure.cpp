@@ -51,21 +51,27 @@ Result repeated(int runs, Once once) {
     return last;
 }
 
-Ours solveOnce(const Instance& instance, const ChildLimits& childLimits) {
+Ours solveOnce(const Instance& instance, const MeasureWish& wish, bool sets) {
     Ours ours;
     cutwater::logic::Limits limits;
-    limits.memoryBytes = childLimits.memoryBytes - childLimits.memoryBytes / 8;
+    limits.memoryBytes = wish.limits.memoryBytes - wish.limits.memoryBytes / 8;
+    limits.sets = sets;
+    limits.threads = wish.threads;
     const double wall = wallSeconds(), processor = processorSeconds();
+    const auto takeTimes = [&] {
+        ours.wallSeconds = wallSeconds() - wall;
+        // The clock of one thread knows nothing of the others.
+        ours.processorSeconds =
+            wish.threads == 1 ? processorSeconds() - processor : ours.wallSeconds;
+    };
     const auto outcome = cutwater::logic::solve(instance.formula, instance.top, limits);
     if (!outcome.solution) {
         ours.stopped = true;
-        ours.processorSeconds = processorSeconds() - processor;
-        ours.wallSeconds = wallSeconds() - wall;
+        takeTimes();
         return ours;
     }
     const auto probability = outcome.solution->probability(instance.q);
-    ours.processorSeconds = processorSeconds() - processor;
-    ours.wallSeconds = wallSeconds() - wall;
+    takeTimes();
     ours.probability = probability.occurs;
     ours.complement = probability.occursNot;
     const auto& effort = outcome.solution->effort();
@@ -75,7 +81,7 @@ Ours solveOnce(const Instance& instance, const ChildLimits& childLimits) {
     ours.diagramNodes = effort.diagramNodes;
     ours.setNodes = effort.setNodes;
     ours.engineMB = static_cast<double>(effort.memoryBytes) / 1e6;
-    ours.sets = outcome.solution->setCount();
+    if (sets) ours.sets = outcome.solution->setCount();
     ours.coherent = outcome.solution->coherent();
     return ours;
 }
@@ -86,10 +92,20 @@ struct BuddyAnswer {
     bool failed = false;
 };
 
+std::string name(Order order) {
+    switch (order) {
+    case Order::depthFirst: break;
+    case Order::eventsFirst: return ", events first";
+    case Order::byLevel: return ", by level";
+    }
+    return "";
+}
+
 BuddyRun runBuddy(const Instance& instance, const std::string& variant, const BuddyWish& buddyWish,
                   const MeasureWish& wish) {
     BuddyRun run;
-    run.variant = variant;
+    run.variant = variant + name(buddyWish.order);
+    run.order = buddyWish.order;
     const ChildOutcome outcome = runInChild(wish.limits, [&] {
         BuddyAnswer answer;
         BuddyResult result;
@@ -121,10 +137,6 @@ BuddyRun runBuddy(const Instance& instance, const std::string& variant, const Bu
     return run;
 }
 
-std::string name(Order order) {
-    return order == Order::depthFirst ? "" : ", events first";
-}
-
 // Which order is better is found with ample tables; stock tables and tables fitted to what that run
 // needed are then tried with it.
 void measureBuddy(Measured& measured, const Instance& instance, const MeasureWish& wish) {
@@ -146,13 +158,13 @@ void measureBuddy(Measured& measured, const Instance& instance, const MeasureWis
     ample.cacheRatio = 8;
     ample.maxIncrease = 8'000'000;
     bool any = false;
-    for (const Order order : {Order::depthFirst, Order::eventsFirst}) {
+    for (const Order order : {Order::depthFirst, Order::eventsFirst, Order::byLevel}) {
         ample.order = order;
-        any |= add("ample" + name(order), ample);
+        any |= add("ample", ample);
     }
     if (any) {
         const BuddyRun better = measured.buddy[static_cast<std::size_t>(measured.best)];
-        const Order order = better.variant == "ample" ? Order::depthFirst : Order::eventsFirst;
+        const Order order = better.order;
         // As if somebody knew in advance: no growth, no collection, caches of three sizes.
         const double made = static_cast<double>(better.result.producedNodes);
         BuddyWish fitted = ample;
@@ -161,11 +173,11 @@ void measureBuddy(Measured& measured, const Instance& instance, const MeasureWis
         for (const int ratio : {1, 4, 16}) {
             fitted.cacheRatio = ratio;
             fitted.cache = std::max(fitted.nodes / ratio, 500);
-            add("fitted 1:" + std::to_string(ratio) + name(order), fitted);
+            add("fitted 1:" + std::to_string(ratio), fitted);
         }
         BuddyWish stock;
         stock.order = order;
-        add("stock" + name(order), stock);
+        add("stock", stock);
     } else if (wish.thorough) {
         add("stock", BuddyWish{});
     }
@@ -179,12 +191,12 @@ void measureBuddy(Measured& measured, const Instance& instance, const MeasureWis
 
 } // namespace
 
-Ours measureOurs(const Instance& instance, const MeasureWish& wish) {
+Ours measureOurs(const Instance& instance, const MeasureWish& wish, bool sets) {
     Ours ours;
     const ChildOutcome outcome = runInChild(wish.limits, [&] {
-        Ours once = solveOnce(instance, wish.limits);
+        Ours once = solveOnce(instance, wish, sets);
         if (!once.stopped && once.processorSeconds < wish.limits.seconds / (2 * wish.runs))
-            once = repeated<Ours>(wish.runs, [&] { return solveOnce(instance, wish.limits); });
+            once = repeated<Ours>(wish.runs, [&] { return solveOnce(instance, wish, sets); });
         return bytesOf(once);
     });
     if (outcome.ending == Ending::answered && fromBytes(outcome.answer, ours))
@@ -198,7 +210,8 @@ Ours measureOurs(const Instance& instance, const MeasureWish& wish) {
 Measured measure(const Instance& instance, bool coherent, const MeasureWish& wish) {
     Measured measured;
     measured.census = census(instance);
-    measured.ours = measureOurs(instance, wish);
+    measured.ours = measureOurs(instance, wish, false);
+    measured.withSets = measureOurs(instance, wish, true);
     if (!wish.buddy) return measured;
     measureBuddy(measured, instance, wish);
     if (!coherent || !wish.countWithBuddy || measured.best < 0) return measured;
@@ -211,8 +224,7 @@ Measured measure(const Instance& instance, bool coherent, const MeasureWish& wis
         counting.cacheRatio = 4;
         counting.maxIncrease = 8'000'000;
         counting.countSets = true;
-        counting.order =
-            best.variant.ends_with("events first") ? Order::eventsFirst : Order::depthFirst;
+        counting.order = best.order;
         measured.buddy.push_back(runBuddy(instance, "counting", counting, wish));
     }
     return measured;

@@ -18,6 +18,7 @@ struct MeasureWish {
     bool buddy = true;
     bool sift = false; // BuDDy's automatic reordering too
     bool countWithBuddy = true;
+    unsigned threads = 1;  // ours; with more than one the clock is the time
     bool thorough = false; // stock tables even where ample ones gave no answer
 };
 
@@ -35,7 +36,8 @@ struct Ours {
 };
 
 struct BuddyRun {
-    std::string variant; // "stock", "tuned", "sifted" and the order
+    std::string variant; // "ample", "fitted 1:4", "stock", "sifted"; and the order
+    Order order = Order::depthFirst;
     Ending ending = Ending::broken;
     double peakMB = 0;
     BuddyResult result; // medians
@@ -44,14 +46,15 @@ struct BuddyRun {
 
 struct Measured {
     Census census;
-    Ours ours;
+    Ours ours;     // probability only, as BuDDy
+    Ours withSets; // the cut-set diagrams too
     std::vector<BuddyRun> buddy;
     int best = -1; // of `buddy`; -1: none answered
 };
 
 Measured measure(const Instance& instance, bool coherent, const MeasureWish& wish);
 
-// Ours alone, for time and answer.
-Ours measureOurs(const Instance& instance, const MeasureWish& wish);
+// Ours alone.
+Ours measureOurs(const Instance& instance, const MeasureWish& wish, bool sets);
 
 } // namespace bench

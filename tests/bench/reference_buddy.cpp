@@ -177,43 +177,6 @@ void onError(int) {
 
 } // namespace
 
-std::vector<std::uint32_t> variableOrder(const Instance& instance, Order order) {
-    const Formula& formula = instance.formula;
-    std::vector<std::uint32_t> events;
-    std::vector<bool> seen(formula.nodeCount(), false);
-    struct Step {
-        std::uint32_t node;
-        std::size_t next;
-    };
-    std::vector<Step> stack;
-    const auto visit = [&](std::uint32_t node) {
-        if (node == 0 || seen[node]) return;
-        if (formula.op(node) == Op::variable) {
-            seen[node] = true;
-            events.push_back(formula.variable(node));
-            return;
-        }
-        seen[node] = true;
-        if (order == Order::eventsFirst)
-            for (const Literal input : formula.inputs(node))
-                if (formula.op(input.node()) == Op::variable && !seen[input.node()]) {
-                    seen[input.node()] = true;
-                    events.push_back(formula.variable(input.node()));
-                }
-        stack.push_back({node, 0});
-    };
-    visit(instance.top.node());
-    while (!stack.empty()) {
-        Step& step = stack.back();
-        const auto inputs = formula.inputs(step.node);
-        if (step.next == inputs.size())
-            stack.pop_back();
-        else
-            visit(inputs[step.next++].node());
-    }
-    return events;
-}
-
 std::optional<BuddyResult> solveWithBuddy(const Instance& instance, const BuddyWish& wish) {
     BuddyResult result;
     g_failed = false;

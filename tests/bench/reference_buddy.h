@@ -16,6 +16,7 @@ namespace bench {
 enum class Order {
     depthFirst,  // as a walk from the top meets the events, left to right
     eventsFirst, // the same, but the events of a gate before what hangs below its gates
+    byLevel,     // as a walk level by level meets them
 };
 
 struct BuddyWish {

@@ -30,10 +30,10 @@ std::string count(const cutwater::logic::Count& sets) {
 
 const std::vector<std::string>& headings() {
     static const std::vector<std::string> names{
-        "family",    "instance", "events",      "gates",      "shared",    "ours ms",
-        "clock ms",  "MB",       "nodes",       "set nodes",  "BuDDy ms",  "init ms",
-        "MB",        "least MB", "nodes",       "made",       "variant",   "ratio",
-        "with init", "sets",     "probability", "difference", "checked by"};
+        "family", "instance",    "events",     "gates",     "shared",    "ours ms",  "clock ms",
+        "MB",     "made",        "sets ms",    "sets MB",   "set nodes", "BuDDy ms", "init ms",
+        "MB",     "least MB",    "nodes",      "made",      "variant",   "ratio",    "with init",
+        "sets",   "probability", "difference", "checked by"};
     return names;
 }
 
@@ -45,12 +45,16 @@ std::vector<std::string> cells(const Row& row, const MeasureWish& wish) {
         std::to_string(m.census.gates),
         fmt::format("{:.0f} %", 100.0 * m.census.sharedGates / std::max(1u, m.census.gates))};
     const auto add = [&](std::string cell) { cells.push_back(std::move(cell)); };
+    const Ours& withSets = m.withSets;
     const bool answered = ours.ending == Ending::answered;
+    const bool counted = withSets.ending == Ending::answered;
     add(answered ? milliseconds(ours.processorSeconds) : sentence(ours.ending, wish.limits));
     add(answered ? milliseconds(ours.wallSeconds) : "-");
     add(answered ? fmt::format("{:.1f}", ours.peakMB) : "-");
     add(answered ? std::to_string(ours.diagramNodes) : "-");
-    add(answered ? std::to_string(ours.setNodes) : "-");
+    add(counted ? milliseconds(withSets.processorSeconds) : sentence(withSets.ending, wish.limits));
+    add(counted ? fmt::format("{:.1f}", withSets.peakMB) : "-");
+    add(counted ? std::to_string(withSets.setNodes) : "-");
     if (const BuddyRun* best = row.best()) {
         add(milliseconds(best->result.processorSeconds));
         add(milliseconds(best->result.initSeconds));
@@ -66,7 +70,7 @@ std::vector<std::string> cells(const Row& row, const MeasureWish& wish) {
     }
     add(times(row.ratio()));
     add(times(row.ratioWithInit()));
-    add(answered ? count(ours.sets) : "-");
+    add(counted ? count(withSets.sets) : "-");
     const double probability = answered     ? ours.probability
                                : row.best() ? row.best()->result.probability
                                             : -1;
@@ -77,15 +81,19 @@ std::vector<std::string> cells(const Row& row, const MeasureWish& wish) {
 }
 
 std::string preface(const Conditions& conditions) {
-    return fmt::format("{}; {}; {}.\n"
-                       "Times are processor time, median of {} runs or more, in a process each; "
-                       "limits {:g} s and {} MB. Ours: solve() and "
-                       "probability(), the cut-set diagrams included. BuDDy: building and "
-                       "probability, without cut sets; bdd_init apart. "
-                       "MB: growth of resident memory at its peak. BuDDy's nodes: of the top's "
-                       "diagram, and made in all.\n",
-                       conditions.machine, conditions.build, conditions.when, conditions.wish.runs,
-                       conditions.wish.limits.seconds, conditions.wish.limits.memoryBytes >> 20);
+    const MeasureWish& wish = conditions.wish;
+    return fmt::format(
+        "{}; {}; {}.\n"
+        "Times are processor time{}, the median of {} runs or more, each program in a process of "
+        "its "
+        "own; limits {:g} s and {} MB. Ours: solve() without sets, and probability(); \"sets ms\": "
+        "solve() with the diagrams of all sets, and probability(). BuDDy: building and probability "
+        "by its quickest variant, no sets; bdd_init apart. MB: growth of resident memory at its "
+        "peak; \"least MB\": of BuDDy's most frugal variant. Nodes: of the top's diagram; made: in "
+        "all. Checked by: P the probability, N the number of sets.\n",
+        conditions.machine, conditions.build, conditions.when,
+        wish.threads > 1 ? fmt::format(" (ours, {} threads: the clock)", wish.threads) : "",
+        wish.runs, wish.limits.seconds, wish.limits.memoryBytes >> 20);
 }
 
 std::string closing(const std::vector<Row>& rows) {
@@ -99,15 +107,6 @@ std::string closing(const std::vector<Row>& rows) {
         for (const std::string& sentence : row.wrong)
             text += "WRONG: " + sentence + "\n";
     return text;
-}
-
-std::string quoted(const std::string& text) {
-    std::string result = "\"";
-    for (const char c : text) {
-        if (c == '"' || c == '\\') result += '\\';
-        result += c;
-    }
-    return result + '"';
 }
 
 } // namespace
@@ -147,51 +146,6 @@ std::string asMarkdown(const std::vector<Row>& rows, const Conditions& condition
     }
     const std::string end = closing(rows);
     return end.empty() ? text : text + "\n```\n" + end + "```\n";
-}
-
-std::string asJson(const std::vector<Row>& rows, const Conditions& conditions) {
-    std::string text =
-        fmt::format("{{\"machine\": {}, \"build\": {}, \"when\": {}, \"limitSeconds\": {}, "
-                    "\"limitMB\": {}, \"rows\": [",
-                    quoted(conditions.machine), quoted(conditions.build), quoted(conditions.when),
-                    conditions.wish.limits.seconds, conditions.wish.limits.memoryBytes >> 20);
-    const auto ending = [&](Ending e) {
-        return quoted(e == Ending::answered ? "answered" : sentence(e, conditions.wish.limits));
-    };
-    for (std::size_t i = 0; i < rows.size(); ++i) {
-        const Row& row = rows[i];
-        const Ours& o = row.measured.ours;
-        text += fmt::format(
-            "{}\n{{\"family\": {}, \"instance\": {}, \"events\": {}, \"gates\": {}, "
-            "\"sharedGates\": {}, "
-            "\"sharedEvents\": {}, \"depth\": {}, \"ours\": {{\"ending\": {}, "
-            "\"processorSeconds\": {:.6g}, "
-            "\"wallSeconds\": {:.6g}, \"peakMB\": {:.4g}, \"engineMB\": {:.4g}, \"diagramNodes\": "
-            "{}, \"setNodes\": {}, "
-            "\"modules\": {}, \"sets\": {}, \"probability\": {:.17g}, \"complement\": {:.17g}}}, "
-            "\"buddy\": [",
-            i ? "," : "", quoted(word(row.recipe->family)), quoted(row.recipe->name),
-            row.measured.census.events, row.measured.census.gates, row.measured.census.sharedGates,
-            row.measured.census.sharedEvents, row.measured.census.depth, ending(o.ending),
-            o.processorSeconds, o.wallSeconds, o.peakMB, o.engineMB, o.diagramNodes, o.setNodes,
-            o.modules, quoted(toDecimal(o.sets)), o.probability, o.complement);
-        for (std::size_t j = 0; j < row.measured.buddy.size(); ++j) {
-            const BuddyRun& b = row.measured.buddy[j];
-            text +=
-                fmt::format("{}{{\"variant\": {}, \"ending\": {}, \"processorSeconds\": {:.6g}, "
-                            "\"wallSeconds\": {:.6g}, "
-                            "\"initSeconds\": {:.6g}, \"peakMB\": {:.4g}, \"tableMB\": {:.4g}, "
-                            "\"nodes\": {}, \"made\": {}, "
-                            "\"collections\": {}, \"probability\": {:.17g}}}",
-                            j ? ", " : "", quoted(b.variant), ending(b.ending),
-                            b.result.processorSeconds, b.result.wallSeconds, b.result.initSeconds,
-                            b.peakMB, b.result.tableMB, b.result.finalNodes, b.result.producedNodes,
-                            b.result.collections, b.result.probability);
-        }
-        text +=
-            fmt::format("], \"best\": {}, \"wrong\": {}}}", row.measured.best, row.wrong.size());
-    }
-    return text + "\n]}\n";
 }
 
 } // namespace bench

@@ -52,6 +52,7 @@ double Row::leastBuddyMB() const {
 
 void check(Row& row, const Instance& instance) {
     const Ours& ours = row.measured.ours;
+    const Ours& withSets = row.measured.withSets;
     const std::uint32_t variables = instance.formula.variableCount();
     const auto compare = [&](double other, const std::string& by) {
         if (ours.ending != Ending::answered) return;
@@ -60,15 +61,16 @@ void check(Row& row, const Instance& instance) {
         if (!(difference <= kAllowedDifference))
             row.wrong.push_back(fmt::format("{}: the probability is {:.15g}, by {} {:.15g}",
                                             row.recipe->name, ours.probability, by, other));
-        row.checkedBy.push_back("P " + by);
+        if (by != "ours with sets") row.checkedBy.push_back("P " + by);
     };
     const auto compareSets = [&](const std::string& other, const std::string& by) {
-        if (ours.ending != Ending::answered) return;
-        if (const std::string mine = toDecimal(ours.sets); mine != other)
+        if (withSets.ending != Ending::answered) return;
+        if (const std::string mine = toDecimal(withSets.sets); mine != other)
             row.wrong.push_back(fmt::format("{}: the number of sets is {}, by {} {}",
                                             row.recipe->name, mine, by, other));
         row.checkedBy.push_back("N " + by);
     };
+    if (withSets.ending == Ending::answered) compare(withSets.probability, "ours with sets");
     if (const BuddyRun* best = row.best()) compare(best->result.probability, "BuDDy");
     for (const BuddyRun& run : row.measured.buddy) {
         if (run.hasSets) compareSets(toDecimal(*run.result.sets), "BuDDy");
@@ -90,8 +92,8 @@ void check(Row& row, const Instance& instance) {
             compareSets(std::to_string(triedPrimeImplicants(instance)), "all products");
     }
     if (const Known& known = row.recipe->known;
-        known.maxSets > 0 && ours.ending == Ending::answered) {
-        const double sets = toDouble(ours.sets);
+        known.maxSets > 0 && withSets.ending == Ending::answered) {
+        const double sets = toDouble(withSets.sets);
         if (sets < known.minSets || sets > known.maxSets)
             row.wrong.push_back(fmt::format("{}: {:.3g} sets are not between {:g} and {:g}",
                                             row.recipe->name, sets, known.minSets, known.maxSets));
