@@ -11,16 +11,15 @@ namespace {
 constexpr std::size_t kFirstTable = std::size_t{1} << 10;
 constexpr std::size_t kFirstCache = std::size_t{1} << 10;
 constexpr std::size_t kLargestCache = std::size_t{1} << 24;
+// Of the table and of the nodes that it is filled with at most.
+constexpr std::size_t kBytesPerPlace = sizeof(std::uint32_t) + sizeof(BddNode) * 2 / 3;
 // The third operand of cached conjunctions, which have only two: never a real edge.
 constexpr Edge kConjunctionMark = 0xffffffff;
 
 } // namespace
 
-Bdd::Bdd(Budget& budget) : m_budget(budget), m_table(kFirstTable, 0), m_cache(kFirstCache) {
-    m_nodes.push_back({kTerminalLevel, 0, 0});
-    m_taken = kFirstTable * (sizeof(std::uint32_t) + sizeof(BddNode) * 2 / 3) +
-              kFirstCache * sizeof(CacheEntry);
-    m_budget.take(m_taken);
+Bdd::Bdd(Budget& budget) : m_budget(budget) {
+    release();
 }
 
 Bdd::~Bdd() {
@@ -31,6 +30,17 @@ void Bdd::clear() {
     m_nodes.resize(1);
     std::fill(m_table.begin(), m_table.end(), 0);
     std::fill(m_cache.begin(), m_cache.end(), CacheEntry{});
+}
+
+void Bdd::release() {
+    m_budget.give(m_taken);
+    m_taken = 0;
+    m_nodes = {{kTerminalLevel, 0, 0}};
+    m_table = std::vector<std::uint32_t>(kFirstTable, 0);
+    m_cache = std::vector<CacheEntry>(kFirstCache);
+    const std::size_t bytes = kFirstTable * kBytesPerPlace + kFirstCache * sizeof(CacheEntry);
+    m_budget.take(bytes);
+    m_taken = bytes;
 }
 
 Edge Bdd::make(std::uint32_t level, Edge high, Edge low) {
@@ -47,6 +57,7 @@ Edge Bdd::make(std::uint32_t level, Edge high, Edge low) {
         place = (place + 1) & mask;
     }
     m_budget.step();
+    if (m_nodes.size() >= m_ceiling) throw CeilingReached{};
     if (m_nodes.size() * 3 >= m_table.size() * 2) {
         growTable();
         return make(level, high, low) ^ complement;
@@ -61,8 +72,7 @@ void Bdd::growTable() {
     // Small tables grow quickly: moving everything is what costs.
     const std::size_t size = m_table.size() * (m_table.size() < (std::size_t{1} << 18) ? 4 : 2);
     if (size > (std::size_t{1} << 31)) throw Stopped{Stop::memory};
-    const std::size_t bytes =
-        (size - m_table.size()) * (sizeof(std::uint32_t) + sizeof(BddNode) * 2 / 3);
+    const std::size_t bytes = (size - m_table.size()) * kBytesPerPlace;
     m_budget.take(bytes);
     m_taken += bytes;
     m_nodes.reserve(size * 2 / 3 + 2);

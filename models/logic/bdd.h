@@ -24,6 +24,9 @@ struct BddNode {
     Edge low;            // always regular: this makes the form canonical
 };
 
+// Thrown where a table becomes larger than its user has allowed; see Bdd::setCeiling.
+struct CeilingReached {};
+
 // Nodes are only added, so an edge stays good until clear(); children have smaller indices than
 // their parents.
 class Bdd {
@@ -48,6 +51,12 @@ public:
 
     // Forgets every node but the constant.
     void clear();
+    // The same, and gives back the memory.
+    void release();
+    // make() throws CeilingReached where the table would hold more nodes than this.
+    void setCeiling(std::size_t nodes) { m_ceiling = nodes; }
+    // After something was thrown out of an operation.
+    void forgetTasks() { m_tasks.clear(); }
 
 private:
     struct CacheEntry {
@@ -71,7 +80,7 @@ private:
     std::vector<std::uint32_t> m_table; // open addressing; 0 is empty
     std::vector<CacheEntry> m_cache;
     PlainStack<Task> m_tasks;
-    std::size_t m_taken = 0;
+    std::size_t m_taken = 0, m_ceiling = ~std::size_t{0};
 };
 
 } // namespace cutwater::logic

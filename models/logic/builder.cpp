@@ -24,6 +24,7 @@ public:
 
     Built run() {
         countUses();
+        m_bdd.setCeiling(ceiling(m_bdd.size()));
         std::vector<Edge> inputs;
         std::uint32_t before = m_bdd.size();
         for (GateView gate(m_program, 0); !gate.atEnd(); gate.advance()) {
@@ -40,6 +41,7 @@ public:
                 m_made += m_bdd.size() - std::min(before, m_bdd.size());
                 collect();
                 before = m_bdd.size();
+                m_bdd.setCeiling(ceiling(before));
             }
         }
         m_made += m_bdd.size() - std::min(before, m_bdd.size());
@@ -48,7 +50,14 @@ public:
         return {{std::move(forest.nodes), forest.roots.front()}, std::move(m_leafAt), m_made};
     }
 
+    std::size_t stepsDone() const { return m_steps; }
+
 private:
+    // How large the table may become before more has been made than is allowed.
+    std::size_t ceiling(std::size_t size) const {
+        if (m_wish.maxMade == ~std::uint64_t{0}) return ~std::size_t{0};
+        return size + (m_wish.maxMade > m_made ? m_wish.maxMade - m_made : 0);
+    }
     void countUses() {
         std::uint32_t gates = 0;
         for (GateView gate(m_program, 0); !gate.atEnd(); gate.advance()) {
@@ -86,9 +95,11 @@ private:
 
     Edge fold(const std::vector<Edge>& inputs, bool conjunction) {
         Edge result = conjunction ? kAlways : kNever;
-        for (const Edge input : inputs)
+        for (const Edge input : inputs) {
             result =
                 conjunction ? m_bdd.conjunction(input, result) : m_bdd.disjunction(input, result);
+            ++m_steps;
+        }
         return result;
     }
 
@@ -99,6 +110,7 @@ private:
         std::uint32_t done = 0;
         for (const Edge input : inputs) {
             ++done;
+            ++m_steps;
             // Fewer than k - (inputs to come) reached so far is too few to matter.
             const auto toCome = static_cast<std::uint32_t>(inputs.size()) - done;
             const std::uint32_t least = k > toCome ? k - toCome : 1;
@@ -113,6 +125,7 @@ private:
         for (const Edge input : inputs) {
             one = m_bdd.ifThenElse(input, none, one);
             none = m_bdd.conjunction(input ^ 1u, none);
+            ++m_steps;
         }
         return one;
     }
@@ -156,13 +169,28 @@ private:
     std::vector<std::uint32_t> m_uses;
     std::uint32_t m_collectAt, m_siftAt;
     std::uint64_t m_made = 0;
+    std::size_t m_steps = 0; // inputs folded
 };
 
 } // namespace
 
-Built build(const Program& program, const std::vector<std::uint32_t>& order, Bdd& bdd,
-            Budget& budget, const BuilderWish& wish) {
-    return Builder(program, order, bdd, budget, wish).run();
+std::optional<Built> build(const Program& program, const std::vector<std::uint32_t>& order,
+                           Bdd& bdd, Budget& budget, const BuilderWish& wish,
+                           std::size_t* stepsDone) {
+    Builder builder(program, order, bdd, budget, wish);
+    std::optional<Built> built;
+    try {
+        built = builder.run();
+    } catch (const CeilingReached&) {
+        bdd.forgetTasks();
+    } catch (...) {
+        bdd.forgetTasks();
+        bdd.setCeiling(~std::size_t{0});
+        throw;
+    }
+    if (stepsDone) *stepsDone = builder.stepsDone();
+    bdd.setCeiling(~std::size_t{0});
+    return built;
 }
 
 } // namespace cutwater::logic

@@ -3,8 +3,7 @@
 
 #include "models/logic/extract.h"
 #include "models/logic/implicants.h"
-
-#include <numeric>
+#include "models/logic/race.h"
 
 namespace cutwater::logic {
 
@@ -20,9 +19,7 @@ void Bench::tidy() {
 
 std::shared_ptr<const Shape> Bench::solve(const Program& program) {
     tidy();
-    std::vector<std::uint32_t> order(program.leaves);
-    std::iota(order.begin(), order.end(), 0);
-    Built built = build(program, order, m_bdd, m_budget);
+    Built built = buildByRace(program, m_bdd, m_budget);
     auto shape = std::make_shared<Shape>();
     shape->diagram = std::move(built.diagram);
     shape->leafAt = std::move(built.leafAt);

@@ -18,6 +18,7 @@ public:
     std::size_t size() const { return m_size; }
     T& top() { return m_items[m_size - 1]; }
     void pop() { --m_size; }
+    void clear() { m_size = 0; }
     void push(const T& item) {
         if (m_size == m_capacity) [[unlikely]]
             grow();

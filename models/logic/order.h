@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Variable orders: which leaf of a program is decided first. The size of the diagram hangs on it,
+// and no rule is best on every tree: see docs/methods/engine.md for what each did on which family.
+#pragma once
+
+#include "models/logic/program.h"
+
+#include <cstdint>
+#include <vector>
+
+namespace cutwater::logic {
+
+// Level -> leaf. Each is deterministic and costs little next to a large diagram.
+using Order = std::vector<std::uint32_t>;
+
+// As a depth-first walk from the top meets them, a gate's own leaves before those of the gates
+// below it.
+Order ownLeavesFirst(const Program& program);
+// The same walk, but a gate's own leaves after those of the gates below it: what is shared comes
+// early.
+Order gatesFirst(const Program& program);
+// Leaves that can be reached from the top in the most ways come first.
+Order mostWaysFirst(const Program& program);
+// Leaves and gates are pulled to the middle of the gates they belong to until the gates span no
+// less (F. Aloul, I. Markov, K. Sakallah, "FORCE: a fast and easy-to-implement variable-ordering
+// heuristic", GLSVLSI 2003; from memory).
+Order pulledTogether(const Program& program, const Order& start);
+
+} // namespace cutwater::logic

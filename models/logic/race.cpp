@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/logic/race.h"
+
+#include "models/logic/order.h"
+
+#include <algorithm>
+
+namespace cutwater::logic {
+
+namespace {
+
+constexpr std::uint64_t kGlance = 3000;      // what nearly every module needs less than
+constexpr std::uint64_t kFirstRound = 20000; // of every order
+constexpr std::uint64_t kFactor = 6;         // from round to round
+constexpr std::size_t kLongProgram =
+    20000; // words; pulling together would take longer than building
+
+struct Runner {
+    Order order;
+    std::size_t stepsDone = 0; // in the last round
+};
+
+std::vector<Runner> runners(const Program& program) {
+    std::vector<Runner> all;
+    if (program.code.size() <= kLongProgram) {
+        all.push_back({pulledTogether(program, mostWaysFirst(program)), 0});
+        all.push_back({pulledTogether(program, ownLeavesFirst(program)), 0});
+    }
+    all.push_back({ownLeavesFirst(program), 0});
+    all.push_back({gatesFirst(program), 0});
+    return all;
+}
+
+} // namespace
+
+Built buildByRace(const Program& program, Bdd& bdd, Budget& budget) {
+    std::size_t done = 0;
+    const auto attempt = [&](const Order& order, const BuilderWish& wish) {
+        return build(program, order, bdd, budget, wish, &done);
+    };
+
+    const bool oneGate = GateView(program, 0).count() + 3 == program.code.size();
+    if (auto built =
+            attempt(ownLeavesFirst(program), {.maxMade = oneGate ? ~std::uint64_t{0} : kGlance}))
+        return *std::move(built);
+    std::vector<Runner> all = runners(program);
+    // As long as there is room for a round: a node costs some forty bytes with its share of the
+    // table and the cache.
+    for (std::uint64_t allowance = kFirstRound;; allowance *= kFactor) {
+        bool outOfMemory = false;
+        for (Runner& runner : all) {
+            try {
+                if (auto built = attempt(runner.order, {.maxMade = allowance}))
+                    return *std::move(built);
+            } catch (const Stopped& stopped) {
+                if (stopped.why != Stop::memory) throw;
+                outOfMemory = true;
+            }
+            runner.stepsDone = done;
+        }
+        if (outOfMemory) break;
+        // Who came furthest starts first next time.
+        std::stable_sort(all.begin(), all.end(), [](const Runner& a, const Runner& b) {
+            return a.stepsDone > b.stepsDone;
+        });
+    }
+    bdd.release();
+    if (auto built = attempt(all.front().order, {.siftAbove = 1u << 16})) return *std::move(built);
+    throw Stopped{Stop::memory};
+}
+
+} // namespace cutwater::logic
