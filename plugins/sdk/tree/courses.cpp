@@ -62,10 +62,10 @@ void CourseBook::addNotes(std::vector<Note>& notes) const {
            ". Parts are as good as new after a test, a repair, and at the start of each mission.");
     if (tested > 0)
         assume(
-            fmt::format("{} tested: at the first test given, or else after one interval, and then "
+            fmt::format("{} tested at the first test given, or else after one interval, and then "
                         "on the calendar every interval. Tests that are not given a first test "
                         "of their own fall together.",
-                        events(tested)));
+                        events(tested) + (tested == 1 ? " is" : " are")));
     if (renewed > 0)
         assume(fmt::format("{} a mission time: when a mission is over the next begins, with the "
                            "part as new.",
