@@ -4,6 +4,7 @@
 #include "app/cli/display_text.h"
 #include "models/document/document.h"
 
+#include <QFile>
 #include <QFileInfo>
 #include <QSaveFile>
 
@@ -39,6 +40,18 @@ project::Outcome<std::string> standardInput() {
         return Problem{Severity::error, "standard input cannot be read", "name a file instead", "",
                        0};
     return bytes;
+}
+
+bool writeAll(QIODevice& device, const std::string& bytes) {
+    const auto size = static_cast<qint64>(bytes.size());
+    return device.write(bytes.data(), size) == size;
+}
+
+int cannotBeWritten(const std::string& path, const QIODevice& device, Context& context) {
+    context.err << fmt::format("{}: error: the answer cannot be written ({}); choose a place "
+                               "where you may write.\n",
+                               printable(path), device.errorString().toStdString());
+    return kFileHasErrors;
 }
 
 } // namespace
@@ -97,18 +110,19 @@ int deliver(const std::string& bytes, Context& context) {
         }
         return kFine;
     }
-    QSaveFile file(QString::fromStdString(path));
-    // Devices such as /dev/null cannot be replaced by a new file.
-    const QFileInfo info(file.fileName());
-    if (info.exists() && !info.isFile() && !info.isDir()) file.setDirectWriteFallback(true);
-    const auto size = static_cast<qint64>(bytes.size());
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes.data(), size) != size ||
-        !file.commit()) {
-        context.err << fmt::format("{}: error: the answer cannot be written ({}); choose a place "
-                                   "where you may write.\n",
-                                   printable(path), file.errorString().toStdString());
-        return kFileHasErrors;
+    const QString name = QString::fromStdString(path);
+    // A device or a pipe is written to. A save file would put a new file in its place, and root may
+    // do that even to /dev/null.
+    const QFileInfo info(name);
+    if (info.exists() && !info.isFile() && !info.isDir()) {
+        QFile device(name);
+        if (device.open(QIODevice::WriteOnly) && writeAll(device, bytes) && device.flush())
+            return kFine;
+        return cannotBeWritten(path, device, context);
     }
+    QSaveFile file(name);
+    if (!file.open(QIODevice::WriteOnly) || !writeAll(file, bytes) || !file.commit())
+        return cannotBeWritten(path, file, context);
     return kFine;
 }
 
