@@ -41,6 +41,8 @@ struct SolutionData {
     static Solution wrap(std::shared_ptr<const SolutionData> data) {
         return Solution(std::move(data));
     }
+    // Lives as long as the solution or a copy of it does.
+    static const SolutionData& of(const Solution& solution) { return *solution.m_data; }
 };
 
 // Calls see(part, negated, families) for every part's sets that the top needs, parts before those
