@@ -191,7 +191,7 @@ std::vector<double> EventProfile::breakpoints(double end) const {
 
 double EventProfile::breakpointCount(double end) const {
     double count = renewal > 0 ? end / renewal : 0;
-    if (kind == Kind::tested) count += 2 * end / interval;
+    if (kind == Kind::tested) count += 2 * (end / interval + 1);
     if (kind == Kind::weibull) count = 42 * (count + 1);
     return count;
 }
