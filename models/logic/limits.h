@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <functional>
 #include <memory>
 #include <stop_token>
@@ -16,6 +17,9 @@ struct Limits {
     std::size_t memoryBytes = std::size_t{2} << 30;
     // Asked at least every few thousand steps.
     std::stop_token stop{};
+    // Decision-diagram nodes that one order may make for one module before solve() gives up with
+    // Stop::memory.
+    std::uint64_t nodesPerModule = ~std::uint64_t{0};
     // Whether the sets are wanted too. Without them only probability(), coherent() and constant()
     // may be asked.
     bool sets = true;

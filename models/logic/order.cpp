@@ -64,7 +64,8 @@ Order gatesFirst(const Program& program) {
             order.push_back(index);
         }
     }
-    for (std::uint32_t leaf = 0; leaf < program.leaves; ++leaf) // those that the last gate does not need
+    for (std::uint32_t leaf = 0; leaf < program.leaves;
+         ++leaf) // those that the last gate does not need
         if (!leafSeen[leaf]) order.push_back(leaf);
     return order;
 }

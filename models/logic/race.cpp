@@ -33,7 +33,8 @@ std::vector<Runner> runners(const Program& program) {
 
 } // namespace
 
-Built buildByRace(const Program& program, Bdd& bdd, Budget& budget) {
+std::optional<Built> buildByRace(const Program& program, Bdd& bdd, Budget& budget,
+                                 std::uint64_t mostNodes) {
     std::size_t done = 0;
     const auto attempt = [&](const Order& order, const BuilderWish& wish) {
         return build(program, order, bdd, budget, wish, &done);
@@ -42,16 +43,16 @@ Built buildByRace(const Program& program, Bdd& bdd, Budget& budget) {
     const bool oneGate = GateView(program, 0).count() + 3 == program.code.size();
     if (auto built =
             attempt(ownLeavesFirst(program), {.maxMade = oneGate ? ~std::uint64_t{0} : kGlance}))
-        return *std::move(built);
+        return built;
     std::vector<Runner> all = runners(program);
     // As long as there is room for a round: a node costs some forty bytes with its share of the
     // table and the cache.
     for (std::uint64_t allowance = kFirstRound;; allowance *= kFactor) {
+        if (allowance > mostNodes) return {};
         bool outOfMemory = false;
         for (Runner& runner : all) {
             try {
-                if (auto built = attempt(runner.order, {.maxMade = allowance}))
-                    return *std::move(built);
+                if (auto built = attempt(runner.order, {.maxMade = allowance})) return built;
             } catch (const Stopped& stopped) {
                 if (stopped.why != Stop::memory) throw;
                 outOfMemory = true;
@@ -65,7 +66,7 @@ Built buildByRace(const Program& program, Bdd& bdd, Budget& budget) {
         });
     }
     bdd.release();
-    if (auto built = attempt(all.front().order, {.siftAbove = 1u << 16})) return *std::move(built);
+    if (auto built = attempt(all.front().order, {.siftAbove = 1u << 16})) return built;
     throw Stopped{Stop::memory};
 }
 

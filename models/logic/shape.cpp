@@ -17,9 +17,11 @@ void Bench::tidy() {
     if (m_zdd.size() > kForgetAbove) m_zdd.clear();
 }
 
-std::shared_ptr<const Shape> Bench::solve(const Program& program) {
+std::shared_ptr<const Shape> Bench::solve(const Program& program, std::uint64_t mostNodes) {
     tidy();
-    Built built = buildByRace(program, m_bdd, m_budget);
+    std::optional<Built> raced = buildByRace(program, m_bdd, m_budget, mostNodes);
+    if (!raced) throw Stopped{Stop::memory};
+    Built& built = *raced;
     auto shape = std::make_shared<Shape>();
     shape->diagram = std::move(built.diagram);
     shape->leafAt = std::move(built.leafAt);

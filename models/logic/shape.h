@@ -32,7 +32,8 @@ class Bench {
 public:
     explicit Bench(Account& account) : m_budget(account), m_bdd(m_budget), m_zdd(m_budget) {}
 
-    std::shared_ptr<const Shape> solve(const Program& program);
+    // Throws Stopped{Stop::memory} where no order gets there within `mostNodes`.
+    std::shared_ptr<const Shape> solve(const Program& program, std::uint64_t mostNodes);
     std::shared_ptr<const Families> sets(const Shape& shape, bool negated);
     Budget& budget() { return m_budget; }
 

@@ -2,10 +2,8 @@
 // From a formula to its solution: simplify, find modules, write each down, solve each shape once,
 // put the parts together.
 #include "models/logic/describe.h"
-#include "models/logic/modules.h"
+#include "models/logic/prepare.h"
 #include "models/logic/recall_data.h"
-#include "models/logic/regroup.h"
-#include "models/logic/simplify.h"
 #include "models/logic/solution_data.h"
 #include "models/logic/workers.h"
 
@@ -21,15 +19,15 @@ class Solver {
 public:
     Solver(const Formula& formula, Literal top, const Limits& limits, Account& account)
         : m_limits(limits), m_account(account), m_budget(account),
-          m_simple(reduce(formula, top, m_budget)), m_data(std::make_shared<SolutionData>()) {
+          m_prepared(prepare(formula, top, m_budget)), m_data(std::make_shared<SolutionData>()) {
         m_data->variableCount = formula.variableCount();
-        m_data->effort.events = m_simple.formula.variableCount();
-        m_data->effort.gates = m_simple.formula.nodeCount() - 1 - m_simple.formula.variableCount();
+        m_data->effort.events = m_prepared.events;
+        m_data->effort.gates = m_prepared.gates;
     }
 
     Solution run() {
-        if (m_simple.top.node() == 0) {
-            m_data->constant = m_simple.top.negated();
+        if (m_prepared.simple.top.node() == 0) {
+            m_data->constant = m_prepared.simple.top.negated();
         } else {
             makeTasks();
             solveShapes();
@@ -55,35 +53,20 @@ private:
 
     // Every module written down; equal ones are one shape.
     void makeTasks() {
-        Formula& formula = m_simple.formula;
-        if (formula.op(m_simple.top.node()) ==
-            Op::variable) { // a top event that is an event: "one of one"
-            const Literal event{m_simple.top.node(), false};
-            const bool negated = m_simple.top.negated();
-            m_simple.top = formula.addGate(Op::disjunction, std::span(&event, 1));
-            if (negated) m_simple.top = ~m_simple.top;
-        }
-        m_isModule = findModules(formula, m_simple.top);
-        Regrouped regrouped = groupOwnInputs(formula, m_simple.top, m_isModule, m_budget);
-        formula = std::move(regrouped.formula);
-        m_simple.top = regrouped.top;
-        m_isModule = findModules(formula, m_simple.top);
-        for (std::uint32_t node = 1; node < formula.nodeCount(); ++node)
-            if (m_isModule[node]) m_modules.push_back(node);
-        m_benches.resize(workers(m_modules.size()));
-        m_describer = std::make_unique<Describer>(formula, m_isModule);
-        m_described.resize(m_modules.size());
+        m_benches.resize(workers(m_prepared.modules.size()));
+        m_describer = std::make_unique<Describer>(m_prepared.simple.formula, m_prepared.isModule);
+        m_described.resize(m_prepared.modules.size());
         constexpr std::size_t kChunk = 64;
-        const std::size_t chunks = (m_modules.size() + kChunk - 1) / kChunk;
+        const std::size_t chunks = (m_prepared.modules.size() + kChunk - 1) / kChunk;
         forEachTask(chunks, workers(chunks), m_account, [&](unsigned, std::size_t chunk) {
             Budget budget(m_account);
             for (std::size_t i = chunk * kChunk;
-                 i < std::min(m_modules.size(), (chunk + 1) * kChunk); ++i)
-                m_described[i] = m_describer->describe(m_modules[i], budget);
+                 i < std::min(m_prepared.modules.size(), (chunk + 1) * kChunk); ++i)
+                m_described[i] = m_describer->describe(m_prepared.modules[i], budget);
         });
         progress(0.05);
-        m_shapeOf.resize(m_modules.size());
-        for (std::size_t i = 0; i < m_modules.size(); ++i)
+        m_shapeOf.resize(m_prepared.modules.size());
+        for (std::size_t i = 0; i < m_prepared.modules.size(); ++i)
             m_shapeOf[i] = shapeFor(m_described[i].program);
     }
 
@@ -119,7 +102,7 @@ private:
 
     void solveShape(std::uint32_t shape, Bench& bench) {
         SolvedShape& solved = m_data->shapes[shape];
-        solved.shape = bench.solve(*m_programs[shape]);
+        solved.shape = bench.solve(*m_programs[shape], m_limits.nodesPerModule);
         // Almost always needed; doing it now lets the threads share the work.
         if (m_limits.sets && solved.shape->monotone)
             solved.sets[false] = bench.sets(*solved.shape, false);
@@ -128,36 +111,37 @@ private:
     // From the bottom upwards. A module that turned out to be a constant is not a part: those above
     // are written anew.
     void makeParts() {
-        std::vector<std::uint32_t> partOf(m_simple.formula.nodeCount(), 0);
-        for (std::size_t i = 0; i < m_modules.size(); ++i) {
+        std::vector<std::uint32_t> partOf(m_prepared.simple.formula.nodeCount(), 0);
+        for (std::size_t i = 0; i < m_prepared.modules.size(); ++i) {
             const auto isKnown = [&](const Leaf& leaf) {
                 return leaf.isPart && m_describer->isConstant(leaf.index);
             };
             std::vector<Leaf>& leaves = m_described[i].leaves;
             if (std::any_of(leaves.begin(), leaves.end(), isKnown)) {
-                m_described[i] = m_describer->describe(m_modules[i], m_budget);
+                m_described[i] = m_describer->describe(m_prepared.modules[i], m_budget);
                 m_shapeOf[i] = shapeFor(m_described[i].program);
                 if (!m_data->shapes[m_shapeOf[i]].shape) solveShape(m_shapeOf[i], bench(0));
             }
             const Shape& shape = *m_data->shapes[m_shapeOf[i]].shape;
             const Edge root = shape.diagram.root;
             if (Bdd::isConstant(root)) {
-                m_describer->setConstant(m_modules[i], root == kAlways);
-                if (i + 1 < m_modules.size()) continue;
+                m_describer->setConstant(m_prepared.modules[i], root == kAlways);
+                if (i + 1 < m_prepared.modules.size()) continue;
             }
-            partOf[m_modules[i]] = static_cast<std::uint32_t>(m_data->parts.size());
+            partOf[m_prepared.modules[i]] = static_cast<std::uint32_t>(m_data->parts.size());
             Part part;
             part.shape = m_shapeOf[i];
             part.firstLeaf = m_data->leaves.size();
             part.leafCount = static_cast<std::uint32_t>(leaves.size());
             for (const std::uint32_t leaf : shape.leafAt)
                 m_data->leaves.push_back(
-                    leaves[leaf].isPart ? Leaf{partOf[leaves[leaf].index], true}
-                                        : Leaf{m_simple.variableOf[leaves[leaf].index], false});
+                    leaves[leaf].isPart
+                        ? Leaf{partOf[leaves[leaf].index], true}
+                        : Leaf{m_prepared.simple.variableOf[leaves[leaf].index], false});
             m_data->parts.push_back(part);
         }
         const Edge root = m_data->diagramOf(m_data->parts.back()).root;
-        m_data->topNegated = m_simple.top.negated();
+        m_data->topNegated = m_prepared.simple.top.negated();
         if (Bdd::isConstant(root)) m_data->constant = (root == kAlways) != m_data->topNegated;
     }
 
@@ -205,10 +189,8 @@ private:
     const Limits& m_limits;
     Account& m_account;
     Budget m_budget;
-    Simplified m_simple;
+    Prepared m_prepared;
     std::shared_ptr<SolutionData> m_data;
-    std::vector<bool> m_isModule;
-    std::vector<std::uint32_t> m_modules; // nodes, children before parents
     std::unique_ptr<Describer> m_describer;
     std::vector<Described> m_described;
     std::vector<std::uint32_t> m_shapeOf; // of each module

@@ -155,7 +155,7 @@ TEST(Race, TheWinnerComputesTheSameFunction) {
         Budget budget(account);
         Bdd table(budget), other(budget);
         const Built plain = *build(program, ownLeavesFirst(program), table, budget);
-        const Built raced = buildByRace(program, other, budget);
+        const Built raced = *buildByRace(program, other, budget);
         EXPECT_NEAR(probabilityOf(raced, p), probabilityOf(plain, p), 1e-12);
         for (const Order& order : {gatesFirst(program), mostWaysFirst(program),
                                    pulledTogether(program, gatesFirst(program))}) {
@@ -183,7 +183,7 @@ TEST(Race, LeavesABadOrderBehind) {
     Budget budget(account);
     Bdd table(budget), other(budget);
     const Built plain = *build(program, ownLeavesFirst(program), table, budget);
-    const Built raced = buildByRace(program, other, budget);
+    const Built raced = *buildByRace(program, other, budget);
     EXPECT_GT(plain.diagram.nodes.size(), 60000u);
     EXPECT_EQ(raced.diagram.nodes.size(), 2 * kPairs + 1);
     const std::vector<double> p(2 * kPairs, 0.3);
