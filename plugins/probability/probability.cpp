@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plugins/probability/probability.h"
 
+#include "models/logic/bounded.h"
 #include "plugins/probability/event_table.h"
 #include "plugins/sdk/tree/cautions.h"
 #include "plugins/sdk/tree/tree_notes.h"
@@ -61,6 +62,36 @@ void addTop(sdk::Result& result, const Solved& solved, const Figures& figures) {
     if (solved.tree.hasPriorityAnd) result.exactness = sdk::Exactness::bounded;
 }
 
+// A tree too large to be solved exactly: an interval that is proven to hold the figure.
+sdk::Answer<bool> addBounded(sdk::Result& result, const sdk::tree::Target& target,
+                             const reliability::TreeFormula& tree, const Figures& figures,
+                             const sdk::Job& job) {
+    using Answer = sdk::Answer<bool>;
+    logic::Limits limits;
+    limits.stop = job.stop;
+    limits.memoryBytes = job.memoryBytes;
+    const logic::BoundsOutcome outcome = logic::boundTop(tree.formula, tree.top, figures.q, limits);
+    if (outcome.stop == logic::Stop::cancelled)
+        return Answer::stopped(sdk::Ending::cancelled, sdk::tree::cancelledAt(target));
+    if (!outcome.bounds)
+        return Answer::stopped(sdk::Ending::overLimit,
+                               sdk::tree::overMemoryAt(target, job.memoryBytes));
+    const logic::Bounds& bounds = *outcome.bounds;
+    result.exactness = sdk::Exactness::bounded;
+    result.tables[0].rows.push_back(
+        {target.id, target.name, bounds.upper,
+         fmt::format("upper bound: between {:.4g} and {:.4g}", bounds.lower, bounds.upper),
+         sdk::Cell(), sdk::Cell(), 1 - bounds.upper, sdk::Cell()});
+    result.notes.push_back(
+        {NoteKind::warning,
+         fmt::format("{} is too large to be solved exactly within {} MB. Its probability lies "
+                     "between {:.6g} and {:.6g}: sets less probable than {:.0e} were left out, and "
+                     "all that was left out together happens with at most {:.3g}.",
+                     target.id, job.memoryBytes >> 20, bounds.lower, bounds.upper, bounds.cutOff,
+                     bounds.dropped)});
+    return Answer::of(true);
+}
+
 // One problem for each event without a number, the reason first.
 project::Problems unquantified(const project::Project& project, const sdk::tree::FigureBook& book,
                                const std::set<std::size_t>& lacking) {
@@ -97,25 +128,34 @@ sdk::Answer<sdk::Result> ProbabilityOfTops::run(const project::Project& project,
     const project::Index index(project);
     const auto targets = sdk::tree::targetsOf(project, index, values.text("top"));
     if (!targets) return Answer::failed(targets.problems());
-    auto solved = sdk::tree::solveAll(project, index, *targets, sdk::tree::Side::fails, job);
-    if (!solved.content) return {solved.ending, {}, std::move(solved.problems)};
-
     sdk::Result result;
     result.title = "Probability of the top events";
     result.tables = {topTable()};
     sdk::tree::FigureBook book(project, index, values.number("mission"));
     std::set<std::size_t> lacking;
-    for (const Solved& one : *solved.content) {
-        if (job.stop.stop_requested())
-            return Answer::stopped(sdk::Ending::cancelled, sdk::tree::cancelledAt(one.target));
-        const Figures figures = book.of(one);
+    std::vector<Solved> all;
+    for (const sdk::tree::Target& target : *targets) {
+        auto solved = sdk::tree::solveAll(project, index, {target}, sdk::tree::Side::fails, job);
+        if (solved.content) {
+            const Figures figures = book.of(solved.content->front());
+            lacking.insert(figures.lacking.begin(), figures.lacking.end());
+            if (lacking.empty()) addTop(result, solved.content->front(), figures);
+            all.push_back(std::move(solved.content->front()));
+            continue;
+        }
+        if (solved.ending != sdk::Ending::overLimit)
+            return {solved.ending, {}, std::move(solved.problems)};
+        const reliability::TreeFormula tree = reliability::toFormula(project, index, target.node);
+        const Figures figures = book.of(tree);
         lacking.insert(figures.lacking.begin(), figures.lacking.end());
-        if (lacking.empty()) addTop(result, one, figures);
+        if (!lacking.empty()) continue;
+        auto bounded = addBounded(result, target, tree, figures, job);
+        if (!bounded.content) return {bounded.ending, {}, std::move(bounded.problems)};
     }
     if (!lacking.empty()) return Answer::failed(unquantified(project, book, lacking));
 
     result.tables.push_back(eventTable(project, index, book));
-    sdk::tree::addTreeNotes(result.notes, *solved.content, sdk::tree::Side::fails);
+    sdk::tree::addTreeNotes(result.notes, all, sdk::tree::Side::fails);
     result.notes.push_back(
         {NoteKind::method,
          "\"Exact\" means: for these event probabilities and this tree, up to the rounding of the "

@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include <numeric>
+
 #include <algorithm>
 #include <set>
 
@@ -27,13 +29,23 @@ FigureBook::Entry& FigureBook::entry(std::size_t event) {
     return made;
 }
 
+// Only events that are in some set count: one that can make no difference needs no number.
 Figures FigureBook::of(const Solved& solved) {
+    return of(solved.tree, solved.solution.relevantVariables());
+}
+
+Figures FigureBook::of(const reliability::TreeFormula& tree) {
+    std::vector<std::uint32_t> all(tree.eventOfVariable.size());
+    std::iota(all.begin(), all.end(), 0);
+    return of(tree, std::move(all));
+}
+
+Figures FigureBook::of(const reliability::TreeFormula& tree, std::vector<std::uint32_t> relevant) {
     Figures figures;
-    const auto& eventOf = solved.tree.eventOfVariable;
+    const auto& eventOf = tree.eventOfVariable;
     figures.q.assign(eventOf.size(), 1.0);
     figures.known.assign(eventOf.size(), false);
-    figures.relevant = solved.solution.relevantVariables();
-    // Only events that are in some set count: one that can make no difference needs no number.
+    figures.relevant = std::move(relevant);
     for (const std::uint32_t variable : figures.relevant) {
         Entry& of = entry(eventOf[variable]);
         of.counts = true;

@@ -29,6 +29,8 @@ public:
         : m_project(project), m_index(index), m_mission(mission) {}
 
     Figures of(const Solved& solved);
+    // The same for a tree that could not be solved: every event counts.
+    Figures of(const reliability::TreeFormula& tree);
 
     // Of an event that some of() has asked about; null where it has no number.
     const reliability::EventProbability* find(std::size_t event) const;
@@ -49,6 +51,7 @@ private:
         bool counts = false; // in some set
     };
     Entry& entry(std::size_t event);
+    Figures of(const reliability::TreeFormula& tree, std::vector<std::uint32_t> relevant);
 
     const project::Project& m_project;
     const project::Index& m_index;

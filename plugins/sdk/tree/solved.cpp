@@ -11,6 +11,10 @@ namespace {
 using project::Problem;
 using project::Severity;
 
+// What one order may make for one module: minutes of work; a tree that needs more will not fit with
+// ten times as many.
+constexpr std::uint64_t kNodesPerModule = 30'000'000;
+
 logic::SolveOutcome solveOne(const reliability::TreeFormula& tree, Side side,
                              const logic::Limits& limits) {
     if (side == Side::fails) return logic::solve(tree.formula, tree.top, limits);
@@ -44,6 +48,7 @@ Answer<std::vector<Solved>> solveAll(const project::Project& project, const proj
         logic::Limits limits;
         limits.stop = job.stop;
         limits.memoryBytes = job.memoryBytes;
+        limits.nodesPerModule = kNodesPerModule;
         if (job.progress)
             limits.progress = [&, i](double share) {
                 const double done = static_cast<double>(i) + share;

@@ -60,7 +60,7 @@ TEST(Usage, UnknownWordsGetTheNearestKnownOne) {
     expectUsage({"cut-set", "f"}, "did you mean cut-sets?");
     expectUsage({"chekc", "f"}, "did you mean check?");
     expectUsage({"help", "probabilty"}, "did you mean probability?");
-    expectUsage({"importance", "f"}, "`cutwater list`");
+    expectUsage({"zebra", "f"}, "`cutwater list`");
     expectUsage({"cut-sets", "f", "--limti", "3"}, "did you mean --limit?");
     expectUsage({"cut-sets", file("pumps.cutwater"), "--top", "T2"}, "did you mean T1?");
     expectUsage({"cut-sets", file("pumps.cutwater"), "--top", "nowhere"}, "cutwater list FILE");
