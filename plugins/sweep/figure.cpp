@@ -45,10 +45,10 @@ std::optional<double> Figure::at(double value) {
     if (m_job.stop.stop_requested() || !m_problems.empty()) return {};
     m_varied.turn(m_whatIf, value);
     if (m_measure == Measure::probability) return probability();
-    // Whole cycles of what is varied: otherwise the mean would hang on where the period ends.
-    const double period =
-        m_varied.isInterval() ? std::ceil(m_period / value - 1e-9) * value : m_period;
-    return overPeriod(period);
+    if (!m_varied.isInterval()) return overPeriod(0, m_period);
+    // Whole cycles of what is varied, each with its test: otherwise the mean would hang on where
+    // the period ends. The first cycle begins without a test and is left out.
+    return overPeriod(value, value + std::ceil(m_period / value - 1e-9) * value);
 }
 
 std::optional<double> Figure::probability() {
@@ -65,7 +65,7 @@ std::optional<double> Figure::probability() {
     return m_solved.solution.probability(q).occurs;
 }
 
-std::optional<double> Figure::overPeriod(double period) {
+std::optional<double> Figure::overPeriod(double begin, double end) {
     std::vector<EventProfile> profiles(m_solved.tree.eventOfVariable.size());
     for (const std::uint32_t variable : m_relevant) {
         const auto course = m_whatIf.course(m_solved.tree.eventOfVariable[variable]);
@@ -76,20 +76,25 @@ std::optional<double> Figure::overPeriod(double period) {
     }
     if (!m_problems.empty()) return {};
     const reliability::TopCourse course(m_solved.solution, std::move(profiles));
-    if (const auto many = sdk::tree::tooManyBreakpoints(m_solved.target, course, period)) {
+    if (const auto many = sdk::tree::tooManyBreakpoints(m_solved.target, course, end)) {
         m_problems.push_back(*many);
         return {};
     }
     reliability::PeriodWish wish;
-    wish.end = period;
+    wish.end = end;
     wish.stop = m_job.stop;
-    const auto figures = reliability::overPeriod(course, wish);
-    if (!figures) return {};
-    switch (m_measure) {
-    case Measure::worst: return figures->worst.unavailability;
-    case Measure::frequency: return figures->meanFrequency;
-    default: return figures->meanUnavailability;
+    const auto whole = reliability::overPeriod(course, wish);
+    if (!whole) return {};
+    if (m_measure == Measure::worst) return whole->worst.unavailability;
+    const bool often = m_measure == Measure::frequency;
+    double total = often ? whole->expectedNumber : whole->meanUnavailability * end;
+    if (begin > 0) {
+        wish.end = begin;
+        const auto head = reliability::overPeriod(course, wish);
+        if (!head) return {};
+        total -= often ? head->expectedNumber : head->meanUnavailability * begin;
     }
+    return total / (end - begin);
 }
 
 } // namespace cutwater::sweep_plugin

@@ -29,7 +29,7 @@ public:
 
 private:
     std::optional<double> probability();
-    std::optional<double> overPeriod(double period);
+    std::optional<double> overPeriod(double begin, double end);
 
     const sdk::tree::Solved& m_solved;
     const Varied& m_varied;

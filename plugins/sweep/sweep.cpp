@@ -81,8 +81,11 @@ void addNotes(sdk::Result& result, const Varied& varied, Measure measure, double
     }
     result.notes.push_back(
         {NoteKind::assumption,
-         fmt::format("Followed over {:.6g} h from a start with everything working{}.", period,
-                     varied.isInterval() ? ", rounded up to whole test intervals" : "")});
+         fmt::format(
+             "Followed over {:.6g} h from a start with everything working{}.", period,
+             varied.isInterval()
+                 ? ", of which the first test interval is left out and whole ones are counted"
+                 : "")});
     if (varied.isInterval())
         result.notes.push_back(
             {NoteKind::assumption,
