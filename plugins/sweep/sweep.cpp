@@ -81,11 +81,12 @@ void addNotes(sdk::Result& result, const Varied& varied, Measure measure, double
     }
     result.notes.push_back(
         {NoteKind::assumption,
-         fmt::format(
-             "Followed over {:.6g} h from a start with everything working{}.", period,
-             varied.isInterval()
-                 ? ", of which the first test interval is left out and whole ones are counted"
-                 : "")});
+         varied.isInterval()
+             ? fmt::format("Followed from a start with everything working; the first test interval "
+                           "is left out, and then whole ones are counted, at least {:.6g} h.",
+                           period)
+             : fmt::format("Followed over {:.6g} h from a start with everything working.",
+                           period)});
     if (varied.isInterval())
         result.notes.push_back(
             {NoteKind::assumption,
