@@ -37,7 +37,7 @@ struct ImportanceWish {
     // unions together. 0 sets: leave it out.
     std::size_t maxSets = 100'000;
     std::size_t maxLiterals = 20'000'000;
-    logic::Limits limits{}; // for the unions that Fussell-Vesely needs
+    logic::Limits limits{};                 // for the unions that Fussell-Vesely needs
     std::function<void(double)> progress{}; // 0..1
 };
 
