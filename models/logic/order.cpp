@@ -24,6 +24,12 @@ Order asDescribed(const Program& program) {
     return order;
 }
 
+// Leaves that the last gate does not need still get a level.
+void addTheRest(Order& order, const std::vector<bool>& seen) {
+    for (std::uint32_t leaf = 0; leaf < seen.size(); ++leaf)
+        if (!seen[leaf]) order.push_back(leaf);
+}
+
 } // namespace
 
 // The describer numbers leaves in this order already.
@@ -67,6 +73,30 @@ Order gatesFirst(const Program& program) {
     for (std::uint32_t leaf = 0; leaf < program.leaves;
          ++leaf) // those that the last gate does not need
         if (!leafSeen[leaf]) order.push_back(leaf);
+    return order;
+}
+
+Order byLevel(const Program& program) {
+    const std::vector<std::size_t> places = gatePlaces(program);
+    std::vector<bool> gateSeen(places.size(), false), leafSeen(program.leaves, false);
+    Order order;
+    std::vector<std::size_t> queue{places.size() - 1};
+    for (std::size_t next = 0; next < queue.size(); ++next) {
+        const GateView gate(program, places[queue[next]]);
+        for (std::uint32_t i = 0; i < gate.count(); ++i) {
+            const std::uint32_t input = gate.input(i);
+            if (GateView::isConstant(input)) continue;
+            const std::uint32_t index = GateView::index(input);
+            if (GateView::isGate(input)) {
+                if (!gateSeen[index]) queue.push_back(index);
+                gateSeen[index] = true;
+            } else if (!leafSeen[index]) {
+                leafSeen[index] = true;
+                order.push_back(index);
+            }
+        }
+    }
+    addTheRest(order, leafSeen);
     return order;
 }
 

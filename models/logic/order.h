@@ -19,6 +19,8 @@ Order ownLeavesFirst(const Program& program);
 // The same walk, but a gate's own leaves after those of the gates below it: what is shared comes
 // early.
 Order gatesFirst(const Program& program);
+// As a breadth-first walk meets them: what is near the top comes first.
+Order byLevel(const Program& program);
 // Leaves that can be reached from the top in the most ways come first.
 Order mostWaysFirst(const Program& program);
 // Leaves and gates are pulled to the middle of the gates they belong to until the gates span no

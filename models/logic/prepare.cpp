@@ -19,10 +19,12 @@ Prepared prepare(const Formula& formula, Literal top, Budget& budget) {
         simple.top = simple.top.negated() ? ~gate : gate;
     }
     result.isModule = findModules(simple.formula, simple.top);
-    Regrouped regrouped = groupOwnInputs(simple.formula, simple.top, result.isModule, budget);
-    simple.formula = std::move(regrouped.formula);
-    simple.top = regrouped.top;
-    result.isModule = findModules(simple.formula, simple.top);
+    for (const auto regroup : {splitModules, groupOwnInputs}) {
+        Regrouped regrouped = regroup(simple.formula, simple.top, result.isModule, budget);
+        simple.formula = std::move(regrouped.formula);
+        simple.top = regrouped.top;
+        result.isModule = findModules(simple.formula, simple.top);
+    }
     for (std::uint32_t node = 1; node < simple.formula.nodeCount(); ++node)
         if (result.isModule[node]) result.modules.push_back(node);
     return result;

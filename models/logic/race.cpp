@@ -9,7 +9,7 @@ namespace cutwater::logic {
 
 namespace {
 
-constexpr std::uint64_t kGlance = 3000;      // what nearly every module needs less than
+constexpr std::uint64_t kGlance = 8000;      // what nearly every module needs less than
 constexpr std::uint64_t kFirstRound = 20000; // of every order
 constexpr std::uint64_t kFactor = 6;         // from round to round
 constexpr std::size_t kLongProgram =
@@ -28,6 +28,7 @@ std::vector<Runner> runners(const Program& program) {
     }
     all.push_back({ownLeavesFirst(program), 0});
     all.push_back({gatesFirst(program), 0});
+    all.push_back({byLevel(program), 0});
     return all;
 }
 
@@ -41,8 +42,8 @@ std::optional<Built> buildByRace(const Program& program, Bdd& bdd, Budget& budge
     };
 
     const bool oneGate = GateView(program, 0).count() + 3 == program.code.size();
-    if (auto built =
-            attempt(ownLeavesFirst(program), {.maxMade = oneGate ? ~std::uint64_t{0} : kGlance}))
+    if (auto built = attempt(oneGate ? ownLeavesFirst(program) : gatesFirst(program),
+                             {.maxMade = oneGate ? ~std::uint64_t{0} : kGlance}))
         return built;
     std::vector<Runner> all = runners(program);
     // As long as there is room for a round: a node costs some forty bytes with its share of the

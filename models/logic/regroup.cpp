@@ -84,6 +84,103 @@ std::optional<Regrouped> absorb(const Formula& formula, Literal top, Budget& bud
     return Regrouped{std::move(rewriter.result), rewriter.moved(top)};
 }
 
+namespace {
+
+// Which inputs of a module's root hang together: two do where some node of the module is below
+// both.
+class Components {
+public:
+    Components(const Formula& formula, const std::vector<bool>& isModule)
+        : m_formula(formula), m_isModule(isModule), m_owner(formula.nodeCount(), kNobody) {}
+
+    // component[i] is the first input that input i hangs together with.
+    const std::vector<std::uint32_t>& of(std::uint32_t module, Budget& budget) {
+        const auto inputs = m_formula.inputs(module);
+        m_parent.resize(inputs.size());
+        for (std::uint32_t i = 0; i < inputs.size(); ++i)
+            m_parent[i] = i;
+        // A node of the interior belongs to this module alone, so marks of other modules are never
+        // met.
+        for (std::uint32_t i = 0; i < inputs.size(); ++i) {
+            m_stack.assign(1, inputs[i].node());
+            while (!m_stack.empty()) {
+                budget.step();
+                const std::uint32_t node = m_stack.back();
+                m_stack.pop_back();
+                if (m_owner[node] != kNobody) {
+                    join(m_owner[node], i);
+                    continue;
+                }
+                m_owner[node] = i;
+                if (m_isModule[node]) continue; // a leaf of this module
+                for (const Literal input : m_formula.inputs(node))
+                    m_stack.push_back(input.node());
+            }
+        }
+        for (std::uint32_t i = 0; i < inputs.size(); ++i)
+            m_parent[i] = first(i);
+        return m_parent;
+    }
+
+private:
+    static constexpr std::uint32_t kNobody = 0xffffffff;
+
+    std::uint32_t first(std::uint32_t i) {
+        while (m_parent[i] != i)
+            i = m_parent[i] = m_parent[m_parent[i]];
+        return i;
+    }
+    void join(std::uint32_t a, std::uint32_t b) {
+        a = first(a);
+        b = first(b);
+        m_parent[a < b ? b : a] = a < b ? a : b;
+    }
+
+    const Formula& m_formula;
+    const std::vector<bool>& m_isModule;
+    std::vector<std::uint32_t> m_owner; // of a node: the input that came to it first
+    std::vector<std::uint32_t> m_parent, m_stack;
+};
+
+} // namespace
+
+Regrouped splitModules(const Formula& formula, Literal top, const std::vector<bool>& isModule,
+                       Budget& budget) {
+    Rewriter rewriter(formula);
+    Components components(formula, isModule);
+    std::vector<std::vector<Literal>> parts; // by the component's first input
+    std::vector<Literal> inputs;
+    for (std::uint32_t node = 1; node < formula.nodeCount(); ++node) {
+        budget.step();
+        if (formula.op(node) == Op::variable) {
+            rewriter.copyVariable(node);
+            continue;
+        }
+        const auto old = formula.inputs(node);
+        inputs.clear();
+        if (!isModule[node] || !isAndOr(formula.op(node)) || old.size() < 3) {
+            for (const Literal input : old)
+                inputs.push_back(rewriter.moved(input));
+            rewriter.putGate(node, inputs);
+            continue;
+        }
+        const std::vector<std::uint32_t>& component = components.of(node, budget);
+        parts.assign(old.size(), {});
+        for (std::uint32_t i = 0; i < old.size(); ++i)
+            parts[component[i]].push_back(rewriter.moved(old[i]));
+        for (const std::vector<Literal>& part : parts) {
+            if (part.empty()) continue;
+            const bool whole = part.size() == 1 || part.size() == old.size();
+            if (whole)
+                inputs.insert(inputs.end(), part.begin(), part.end());
+            else
+                inputs.push_back(rewriter.result.addGate(formula.op(node), part));
+        }
+        rewriter.putGate(node, inputs);
+    }
+    return {std::move(rewriter.result), rewriter.moved(top)};
+}
+
 Regrouped groupOwnInputs(const Formula& formula, Literal top, const std::vector<bool>& isModule,
                          Budget& budget) {
     std::vector<std::uint32_t> users(formula.nodeCount(), 0);

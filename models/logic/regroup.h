@@ -20,6 +20,12 @@ struct Regrouped {
 // the gates and of the gates directly below them.
 std::optional<Regrouped> absorb(const Formula& formula, Literal top, Budget& budget);
 
+// A module that is an `and` or `or` of parts which share nothing with each other: each such part
+// becomes a gate of its own, which is a module again. Merging gates into their parents had hidden
+// them (ten thousand machines under one `or`). Linear.
+Regrouped splitModules(const Formula& formula, Literal top, const std::vector<bool>& isModule,
+                       Budget& budget);
+
 // An `and` or `or` whose inputs are partly its own (events and modules that no other gate uses) and
 // partly shared: its own become one gate, which is a module. A component with five failure modes
 // and a shared supply then counts as two events.

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/logic/modules.h"
+#include "models/logic/regroup.h"
 
 #include <gtest/gtest.h>
 
@@ -40,6 +41,31 @@ TEST(Modules, ASharedGateWithPrivateEventsIsAModule) {
     EXPECT_FALSE(isModule[left.node()]);
     EXPECT_FALSE(isModule[right.node()]);
     EXPECT_TRUE(isModule[top.node()]);
+}
+
+// Machines that were merged into the `or` above them come apart again, and only where they share
+// nothing.
+TEST(Modules, AnOrOfMachinesIsSplitIntoMachines) {
+    Formula f;
+    std::vector<Literal> inputs;
+    for (int machine = 0; machine < 5; ++machine) {
+        const Literal a = f.addVariable(), b = f.addVariable(), c = f.addVariable();
+        inputs.push_back(f.addGate(Op::conjunction, std::array{a, b}));
+        inputs.push_back(f.addGate(Op::conjunction, std::array{b, c}));
+    }
+    const Literal top = f.addGate(Op::disjunction, inputs);
+    const Limits limits;
+    Account account(limits);
+    Budget budget(account);
+    const Regrouped split = splitModules(f, top, findModules(f, top), budget);
+    const auto parts = split.formula.inputs(split.top.node());
+    ASSERT_EQ(parts.size(), 5u);
+    const std::vector<bool> isModule = findModules(split.formula, split.top);
+    for (const Literal part : parts) {
+        EXPECT_TRUE(isModule[part.node()]);
+        EXPECT_EQ(split.formula.op(part.node()), Op::disjunction);
+        EXPECT_EQ(split.formula.inputs(part.node()).size(), 2u);
+    }
 }
 
 } // namespace

@@ -157,7 +157,7 @@ TEST(Race, TheWinnerComputesTheSameFunction) {
         const Built plain = *build(program, ownLeavesFirst(program), table, budget);
         const Built raced = *buildByRace(program, other, budget);
         EXPECT_NEAR(probabilityOf(raced, p), probabilityOf(plain, p), 1e-12);
-        for (const Order& order : {gatesFirst(program), mostWaysFirst(program),
+        for (const Order& order : {gatesFirst(program), byLevel(program), mostWaysFirst(program),
                                    pulledTogether(program, gatesFirst(program))}) {
             Order sorted = order;
             std::sort(sorted.begin(), sorted.end());
