@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Random trees of 15 to 60 events against BuDDy.
+// 2,000 random trees of 15 to 60 events against BuDDy: 1,200 coherent ones and 800 others.
 #include "tests/oracle/random_tree.h"
 #include "tests/oracle/reference_diagram.h"
 #include "tests/oracle/solved.h"
@@ -83,13 +83,13 @@ TEST_P(LargeTrees, CoherentOnesMatchBuddy) {
 }
 
 TEST_P(LargeTrees, OthersMatchBuddy) {
-    const Seen seen = compareMany(3'000'000 + 1000 * GetParam(), 40, true, 30);
+    const Seen seen = compareMany(3'000'000 + 1000 * GetParam(), 40, true, 60);
     EXPECT_LT(seen.monotone, seen.compared / 2);
-    EXPECT_GE(seen.compared, 35);
-    EXPECT_GE(seen.manySets, 6);
+    EXPECT_GE(seen.compared, 32);
+    EXPECT_GE(seen.manySets, 3);
 }
 
-INSTANTIATE_TEST_SUITE_P(Batch, LargeTrees, ::testing::Range<std::uint64_t>(0, 5));
+INSTANTIATE_TEST_SUITE_P(Batch, LargeTrees, ::testing::Range<std::uint64_t>(0, 20));
 
 } // namespace
 } // namespace cutwater::oracle

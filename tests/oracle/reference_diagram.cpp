@@ -32,6 +32,8 @@ void start() {
         return true;
     }();
     (void)started;
+    // After one tree over the limit BuDDy answers "false" without a word until it is told to go on.
+    bdd_clear_error();
     g_failed = false;
 }
 
