@@ -27,6 +27,18 @@ const Graph& modelsAllowed() {
     return allowed;
 }
 
+// The rooms of the editor, from the bottom up: each may include those above it in this list.
+constexpr std::array kEditorRooms{
+    "app/editor/session",  "app/editor/selection", "app/editor/outline",
+    "app/editor/details",  "app/editor/diagram",   "app/editor/answers",
+    "app/editor/analyses", "app/editor/window",    "app/editor",
+};
+
+std::size_t editorFloor(const std::string& room) {
+    return static_cast<std::size_t>(std::find(kEditorRooms.begin(), kEditorRooms.end(), room) -
+                                    kEditorRooms.begin());
+}
+
 // Files and screens are no business of the models; the document alone reads bytes.
 constexpr std::array kInputOutput{"fstream", "iostream", "filesystem", "print"};
 
@@ -76,8 +88,13 @@ std::string roomOf(const std::string& path) {
     if (first == std::string::npos) return "";
     const std::string folder = path.substr(0, first);
     if (folder != "models" && folder != "plugins" && folder != "app") return folder;
-    const auto second = path.find('/', first + 1);
-    return second == std::string::npos ? folder : path.substr(0, second);
+    auto second = path.find('/', first + 1);
+    if (second == std::string::npos) return folder;
+    // The editor is a house of its own: its folders are rooms.
+    if (path.starts_with("app/editor/"))
+        if (const auto third = path.find('/', second + 1); third != std::string::npos)
+            second = third;
+    return path.substr(0, second);
 }
 
 bool mayInclude(const std::string& from, const std::string& to) {
@@ -89,6 +106,10 @@ bool mayInclude(const std::string& from, const std::string& to) {
     }
     if (from == "plugins/sdk") return toModels;
     if (from.starts_with("plugins/")) return toModels || to == "plugins/sdk";
+    if (to.starts_with("app/editor")) {
+        const std::size_t below = editorFloor(to), above = editorFloor(from);
+        return above < kEditorRooms.size() && below < above;
+    }
     if (from.starts_with("app/")) return toModels || to == "plugins/sdk" || to.starts_with("app/");
     return true;
 }
@@ -118,7 +139,8 @@ bool mayUseQt(const std::string& room, const std::string& module) {
     if (room == "plugins/sdk") return false;
     const bool onScreen = module.find("Widgets") != std::string::npos ||
                           module.starts_with("QtQuick") || module.starts_with("QtQml");
-    return !onScreen || room == "app/editor";
+    if (room == "app/editor/session" || room == "app/editor/selection") return !onScreen;
+    return !onScreen || room.starts_with("app/editor");
 }
 
 std::vector<std::string> findCircle(const Graph& graph) {

@@ -18,8 +18,8 @@ struct Include {
     bool quoted = false;
 };
 
-// A room is the folder that the rules speak of: "models/logic", "plugins/cut-sets", "app/cli"; for
-// other files the first folder ("tests", "share").
+// A room is the folder that the rules speak of: "models/logic", "plugins/cut-sets", "app/cli",
+// "app/editor/outline"; for other files the first folder ("tests", "share").
 std::string roomOf(const std::string& path);
 
 // Whether code of room `from` may include code of room `to`, both of our own tree.

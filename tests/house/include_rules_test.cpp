@@ -136,6 +136,29 @@ TEST_F(Planted, WidgetsInTheShellProgram) {
     expectBreach("app/cli/a.cpp", "#include <QtWidgets>", "app/cli may not use QtWidgets");
 }
 
+TEST_F(Planted, WidgetsInTheSession) {
+    expectBreach("app/editor/session/a.cpp", "#include <QWidget>",
+                 "app/editor/session may not use QtWidgets");
+}
+
+TEST_F(Planted, RoomOfTheEditorIncludesALaterOne) {
+    tree.plant("app/editor/window/main_window.h", "\n");
+    expectBreach("app/editor/outline/a.cpp", "#include \"app/editor/window/main_window.h\"",
+                 "app/editor/outline may not include app/editor/window");
+}
+
+TEST_F(Planted, UnknownRoomOfTheEditor) {
+    tree.plant("app/editor/session/session.h", "\n");
+    expectBreach("app/editor/attic/a.cpp", "#include \"app/editor/session/session.h\"",
+                 "app/editor/attic may not include app/editor/session");
+}
+
+TEST_F(Planted, TheShellProgramIncludesTheEditor) {
+    tree.plant("app/editor/session/session.h", "\n");
+    expectBreach("app/cli/a.cpp", "#include \"app/editor/session/session.h\"",
+                 "app/cli may not include app/editor/session");
+}
+
 TEST_F(Planted, FilesInAModel) {
     expectBreach("models/logic/a.cpp", "#include <fstream>",
                  "models/logic reads and writes nothing");
@@ -148,8 +171,11 @@ TEST_F(Planted, XmlOutsideTheDocument) {
 TEST_F(Planted, WhatIsAllowedPasses) {
     tree.plant("models/document/document.cpp", "#include \"models/project/project.h\"\n"
                                                "#include <fstream>\n#include <pugixml.hpp>\n");
-    tree.plant("app/editor/window.h",
-               "#include <QMainWindow>\n#include \"models/logic/formula.h\"\n");
+    tree.plant("app/editor/session/session.h",
+               "#include <QUndoStack>\n#include \"models/logic/formula.h\"\n");
+    tree.plant("app/editor/window/window.h",
+               "#include <QMainWindow>\n#include \"app/editor/session/session.h\"\n");
+    tree.plant("app/editor/main.cpp", "#include \"app/editor/window/window.h\"\n");
     tree.plant("app/drawing/sheet.cpp", "#include <QPainter>\n");
     EXPECT_THAT(breaches(tree.path(), qt()), IsEmpty());
 }

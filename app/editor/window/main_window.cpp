@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/editor/window/main_window.h"
+
+#include <QAction>
+#include <QFileInfo>
+#include <QMenuBar>
+#include <QStatusBar>
+
+namespace cutwater::editor {
+
+MainWindow::MainWindow(sdk::Host& host, QWidget* parent) : QMainWindow(parent), m_host(host) {
+    setObjectName("mainWindow");
+    makeViews();
+    makeActions();
+    connect(&m_session, &Session::pathChanged, this, &MainWindow::showTitle);
+    connect(&m_session, &Session::dirtyChanged, this, &MainWindow::setWindowModified);
+    connect(&m_session, &Session::refused, this,
+            [this](const QString& sentence) { statusBar()->showMessage(sentence, 10000); });
+    connect(&m_session, &Session::openFailed, this,
+            [this](const QString& path, const project::Problems& problems) {
+                statusBar()->showMessage(QString::fromStdString(
+                    project::toSentence(problems.front(), path.toStdString())));
+            });
+    connect(&m_session, &Session::replaced, this, [this] {
+        const Snapshot snapshot = m_session.project();
+        m_selection.selectSpots({});
+        m_selection.clearMarks();
+        m_selection.showTop(snapshot->tops.empty() ? project::Id() : snapshot->tops.front().id);
+    });
+    showTitle();
+    resize(1200, 800);
+}
+
+void MainWindow::openFile(const QString& path) {
+    m_session.open(path);
+}
+
+void MainWindow::makeViews() {}
+
+void MainWindow::makeActions() {
+    QMenu* edit = menuBar()->addMenu(tr("&Edit"));
+    QAction* undo = m_session.undoStack()->createUndoAction(this, tr("Undo"));
+    undo->setShortcuts(QKeySequence::Undo);
+    QAction* redo = m_session.undoStack()->createRedoAction(this, tr("Redo"));
+    redo->setShortcuts(QKeySequence::Redo);
+    edit->addActions({undo, redo});
+}
+
+void MainWindow::showTitle() {
+    const QString name =
+        m_session.path().isEmpty() ? tr("New project") : QFileInfo(m_session.path()).fileName();
+    setWindowTitle(tr("%1[*] - Cutwater").arg(name));
+}
+
+} // namespace cutwater::editor
