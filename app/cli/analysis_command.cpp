@@ -2,11 +2,11 @@
 #include "app/cli/analysis_command.h"
 
 #include "app/cli/delivery.h"
-#include "app/cli/display_text.h"
 #include "app/cli/options.h"
 #include "app/cli/progress.h"
 #include "app/cli/registry.h"
 #include "app/cli/show_result.h"
+#include "app/results/display_text.h"
 #include "models/project/index.h"
 #include "plugins/sdk/guard.h"
 
@@ -15,6 +15,8 @@
 #include <ostream>
 
 namespace cutwater::cli {
+
+using results::printable;
 namespace {
 
 // The last thing that the host said about a file.

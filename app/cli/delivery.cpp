@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/delivery.h"
 
-#include "app/cli/display_text.h"
+#include "app/results/display_text.h"
 #include "models/document/document.h"
 
 #include <QFile>
@@ -17,6 +17,8 @@
 #include <vector>
 
 namespace cutwater::cli {
+
+using results::printable;
 namespace {
 
 using project::Problem;

@@ -2,9 +2,9 @@
 #include "app/cli/drawing_files.h"
 
 #include "app/cli/delivery.h"
-#include "app/cli/display_text.h"
 #include "app/drawing/paint.h"
 #include "app/drawing/svg.h"
+#include "app/results/display_text.h"
 
 #include <fmt/format.h>
 
@@ -13,6 +13,8 @@
 #include <set>
 
 namespace cutwater::cli {
+
+using results::printable;
 namespace {
 
 std::string forPath(const std::string& id) {

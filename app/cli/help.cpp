@@ -3,9 +3,9 @@
 
 #include "app/cli/analysis_command.h"
 #include "app/cli/delivery.h"
-#include "app/cli/display_text.h"
 #include "app/cli/options.h"
 #include "app/cli/registry.h"
+#include "app/results/display_text.h"
 
 #include <fmt/format.h>
 
@@ -13,6 +13,9 @@
 #include <ostream>
 
 namespace cutwater::cli {
+
+using results::padded;
+using results::paragraph;
 namespace {
 
 using sdk::ParameterType;

@@ -2,7 +2,7 @@
 #include "app/cli/new_command.h"
 
 #include "app/cli/delivery.h"
-#include "app/cli/display_text.h"
+#include "app/results/display_text.h"
 #include "models/document/document.h"
 
 #include <fcntl.h>
@@ -15,6 +15,8 @@
 #include <ostream>
 
 namespace cutwater::cli {
+
+using results::printable;
 namespace {
 
 project::Component component(const char* id, const char* name, const char* parent) {

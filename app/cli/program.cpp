@@ -3,10 +3,10 @@
 
 #include "app/cli/analysis_command.h"
 #include "app/cli/delivery.h"
-#include "app/cli/display_text.h"
 #include "app/cli/help.h"
 #include "app/cli/options.h"
-#include "app/cli/version.h"
+#include "app/results/display_text.h"
+#include "app/results/version.h"
 
 #include <QFileInfo>
 
@@ -15,6 +15,9 @@
 #include <ostream>
 
 namespace cutwater::cli {
+
+using results::kVersion;
+using results::printable;
 namespace {
 
 std::string missingFolder(const std::vector<std::string>& folders) {

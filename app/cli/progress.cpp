@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/progress.h"
 
-#include "app/cli/display_text.h"
+#include "app/results/display_text.h"
 
 #include <unistd.h>
 
@@ -11,6 +11,8 @@
 #include <cstdio>
 
 namespace cutwater::cli {
+
+using results::printable;
 
 Progress::Progress(bool wanted) : m_wanted(wanted && isatty(STDERR_FILENO) == 1) {}
 

@@ -14,6 +14,10 @@
 #include <string_view>
 
 namespace cutwater::cli {
+
+using results::renderCsv;
+using results::renderJson;
+using results::renderText;
 namespace {
 
 constexpr std::size_t kUsualWidth = 100;
@@ -53,7 +57,7 @@ std::string keepOnly(const std::string& id, sdk::Result& result) {
 
 } // namespace
 
-int showResult(sdk::Result result, const Origin& origin, Context& context) {
+int showResult(sdk::Result result, const results::Origin& origin, Context& context) {
     const Globals& globals = context.globals;
     if (!globals.table.empty())
         if (const std::string mistake = keepOnly(globals.table, result); !mistake.empty())

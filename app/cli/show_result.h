@@ -3,11 +3,11 @@
 #pragma once
 
 #include "app/cli/command.h"
-#include "app/cli/render.h"
+#include "app/results/render.h"
 
 namespace cutwater::cli {
 
 // Returns an exit code; --table with an unknown id is a usage error that names the nearest one.
-int showResult(sdk::Result result, const Origin& origin, Context& context);
+int showResult(sdk::Result result, const results::Origin& origin, Context& context);
 
 } // namespace cutwater::cli

@@ -1,48 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/display_text.h"
-#include "app/cli/render.h"
+#include "app/results/cell_text.h"
+#include "app/results/display_text.h"
+#include "app/results/render.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cmath>
-#include <numeric>
 
-namespace cutwater::cli {
+namespace cutwater::results {
 namespace {
-
-using sdk::ColumnType;
 
 constexpr std::size_t kGap = 2;          // between columns
 constexpr std::size_t kNarrowest = 14;   // a wrapped column narrower than this is hard to read
 constexpr std::size_t kTitleRoom = 12;   // a number's title is not squeezed below this
 constexpr std::size_t kWidestTitle = 24; // of a row that is shown as a block
-
-bool isNumeric(const sdk::Column& column) {
-    return column.type == ColumnType::integer || column.type == ColumnType::number ||
-           column.type == ColumnType::probability;
-}
-
-std::string cellText(const sdk::Cell& cell, const sdk::Column& column) {
-    if (const auto* text = std::get_if<std::string>(&cell)) return printable(*text);
-    if (const auto* whole = std::get_if<std::int64_t>(&cell)) return fmt::format("{}", *whole);
-    if (const auto* real = std::get_if<double>(&cell)) {
-        if (std::isnan(*real)) return "not a number";
-        if (std::isinf(*real)) return *real > 0 ? "beyond all numbers" : "below all numbers";
-        // "1.000e+00" would hide what is left to certainty.
-        if (column.type == ColumnType::probability && *real > 0.9995 && *real < 1)
-            return fmt::format("1-{:.3e}", 1 - *real);
-        if (column.type == ColumnType::probability && *real != 0 && *real != 1)
-            return fmt::format("{:.3e}", *real);
-        return column.unit == "%" ? fmt::format("{:.3g}", *real) : fmt::format("{:.6g}", *real);
-    }
-    return {};
-}
-
-std::string columnTitle(const sdk::Column& column) {
-    return column.unit.empty() ? printable(column.title)
-                               : printable(column.title + " [" + column.unit + "]");
-}
 
 std::size_t longestWord(const std::string& text) {
     std::size_t longest = 1, begin = 0;
@@ -173,23 +144,6 @@ std::string tableText(const sdk::Table& table, std::size_t width) {
     return out;
 }
 
-sdk::Table tableOf(const sdk::Series& series) {
-    sdk::Table table;
-    table.id = series.id;
-    table.title = series.title;
-    if (!series.labels.empty()) table.columns.push_back({"label", "", ColumnType::text, ""});
-    table.columns.push_back({"x", series.xTitle, ColumnType::number, series.xUnit});
-    table.columns.push_back({"y", series.yTitle, ColumnType::number, series.yUnit});
-    for (std::size_t i = 0; i < series.x.size(); ++i) {
-        auto& row = table.rows.emplace_back();
-        if (!series.labels.empty())
-            row.emplace_back(i < series.labels.size() ? series.labels[i] : std::string{});
-        row.emplace_back(series.x[i]);
-        row.emplace_back(series.y[i]);
-    }
-    return table;
-}
-
 void appendNotes(std::string& out, const sdk::Result& result, sdk::NoteKind kind, const char* title,
                  std::size_t width) {
     bool first = true;
@@ -221,4 +175,4 @@ std::string renderText(const sdk::Result& result, std::size_t width) {
     return out;
 }
 
-} // namespace cutwater::cli
+} // namespace cutwater::results

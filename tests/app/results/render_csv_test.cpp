@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/render.h"
+#include "app/results/render.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -7,7 +7,7 @@
 #include <limits>
 
 using namespace cutwater;
-using namespace cutwater::cli;
+using namespace cutwater::results;
 using sdk::ColumnType;
 using testing::ElementsAre;
 using testing::HasSubstr;

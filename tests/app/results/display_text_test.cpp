@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/display_text.h"
+#include "app/results/display_text.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-using namespace cutwater::cli;
+using namespace cutwater::results;
 using testing::ElementsAre;
 
 TEST(DisplayWidth, CountsColumnsNotBytes) {

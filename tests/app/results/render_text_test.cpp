@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/display_text.h"
-#include "app/cli/render.h"
+#include "app/results/display_text.h"
+#include "app/results/render.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -9,7 +9,7 @@
 #include <sstream>
 
 using namespace cutwater;
-using namespace cutwater::cli;
+using namespace cutwater::results;
 using sdk::ColumnType;
 using testing::HasSubstr;
 using testing::Not;

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/display_text.h"
-#include "app/cli/render.h"
+#include "app/results/display_text.h"
+#include "app/results/render.h"
 
 #include <fmt/format.h>
 
 #include <cmath>
 
-namespace cutwater::cli {
+namespace cutwater::results {
 namespace {
 
 std::string quoted(const std::string& text) {
@@ -94,4 +94,4 @@ std::string renderCsv(const sdk::Result& result, bool single) {
     return out;
 }
 
-} // namespace cutwater::cli
+} // namespace cutwater::results

@@ -6,7 +6,7 @@
 #include <string_view>
 #include <vector>
 
-namespace cutwater::cli {
+namespace cutwater::results {
 
 // Terminal columns that the text takes: combining marks none, East Asian wide characters two.
 std::size_t displayWidth(std::string_view text);
@@ -25,4 +25,4 @@ std::string padded(std::string_view text, std::size_t width, bool right = false)
 // Wrapped paragraph: `first` before the first line, as many spaces before the others.
 std::string paragraph(std::string_view text, std::size_t width, const std::string& first = {});
 
-} // namespace cutwater::cli
+} // namespace cutwater::results

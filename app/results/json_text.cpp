@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/json_text.h"
+#include "app/results/json_text.h"
 
-#include "app/cli/display_text.h"
+#include "app/results/display_text.h"
 
 #include <fmt/format.h>
 
 #include <cmath>
 
-namespace cutwater::cli {
+namespace cutwater::results {
 namespace {
 
 void appendEscaped(std::string& out, char c) {
@@ -50,4 +50,4 @@ std::string jsonNumber(double number) {
     return std::isfinite(number) ? fmt::format("{}", number) : "null";
 }
 
-} // namespace cutwater::cli
+} // namespace cutwater::results

@@ -4,7 +4,7 @@
 
 #include <string>
 
-namespace cutwater::cli {
+namespace cutwater::results {
 
 // Quoted and escaped; bytes that are no UTF-8 become U+FFFD, so that the whole stays well-formed.
 std::string jsonString(const std::string& text);
@@ -13,4 +13,4 @@ std::string jsonString(const std::string& text);
 // for, become null.
 std::string jsonNumber(double number);
 
-} // namespace cutwater::cli
+} // namespace cutwater::results

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/json_text.h"
-#include "app/cli/render.h"
-#include "app/cli/version.h"
+#include "app/results/json_text.h"
+#include "app/results/render.h"
+#include "app/results/version.h"
 
 #include <fmt/format.h>
 
-namespace cutwater::cli {
+namespace cutwater::results {
 namespace {
 
 const char* word(sdk::ColumnType type) {
@@ -107,4 +107,4 @@ std::string renderJson(const sdk::Result& result, const Origin& origin) {
         list(result.notes, note, gap), list(result.marks, mark, gap));
 }
 
-} // namespace cutwater::cli
+} // namespace cutwater::results

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/display_text.h"
+#include "app/results/display_text.h"
 
 #include <algorithm>
 #include <array>
 #include <cstdint>
 
-namespace cutwater::cli {
+namespace cutwater::results {
 namespace {
 
 struct Character {
@@ -167,4 +167,4 @@ std::string paragraph(std::string_view text, std::size_t width, const std::strin
     return out;
 }
 
-} // namespace cutwater::cli
+} // namespace cutwater::results

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is written is read again by a parser that is not ours.
-#include "app/cli/json_text.h"
-#include "app/cli/render.h"
+#include "app/results/json_text.h"
+#include "app/results/render.h"
 
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -13,7 +13,7 @@
 #include <limits>
 
 using namespace cutwater;
-using namespace cutwater::cli;
+using namespace cutwater::results;
 
 namespace {
 

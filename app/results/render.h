@@ -6,7 +6,7 @@
 
 #include <string>
 
-namespace cutwater::cli {
+namespace cutwater::results {
 
 // What the JSON says besides the result.
 struct Origin {
@@ -29,4 +29,4 @@ std::string renderJson(const sdk::Result& result, const Origin& origin);
 // apostrophe in front.
 std::string renderCsv(const sdk::Result& result, bool single);
 
-} // namespace cutwater::cli
+} // namespace cutwater::results
