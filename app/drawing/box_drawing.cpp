@@ -51,6 +51,22 @@ void addUsedOn(std::vector<Mark>& marks, const BoxWords& words, Spot at, double 
                     Anchor::middle, false, lettering));
 }
 
+// A folded gate: its foot ends in a stack of lines, and the words say what lies in it.
+void addFolded(std::vector<Mark>& marks, const BoxWords& words, Spot foot, double width, Ink ink,
+               const Lettering& lettering) {
+    const double room = lettering.measure(words.folded, kTextSize, true) / 2 + 4;
+    constexpr double kHigh = 9.2;
+    Path tab = stroke(rectangle({foot.x - room, foot.y + 0.8, 2 * room, kHigh}), width, ink);
+    tab.fill = kWhite;
+    add(marks, stroke(polygon({foot, {foot.x, foot.y + 0.8}}, false), width, ink));
+    add(marks, std::move(tab));
+    add(marks, stroke(polygon({{foot.x - room + 2, foot.y + kHigh + 2.2},
+                               {foot.x + room - 2, foot.y + kHigh + 2.2}},
+                              false),
+                      width, ink));
+    add(marks, line(words.folded, {foot.x, foot.y + kHigh - 1.4}, Anchor::middle, true, lettering));
+}
+
 } // namespace
 
 double boxHeight(double text, bool isGate) {
@@ -94,6 +110,8 @@ std::vector<Mark> drawBox(SymbolKind symbol, const BoxWords& words, Spot at, dou
     if (!words.atLeft.empty())
         add(marks, line(words.atLeft, {box.left - 2, box.top + box.height * 0.8}, Anchor::end,
                         false, lettering));
+    if (!words.folded.empty())
+        addFolded(marks, words, {at.x, box.bottom()}, width * 0.7, ink, lettering);
     if (!words.usedOn.empty()) addUsedOn(marks, words, at, symbolTop, lettering);
     if (words.marked) {
         Path dot = stroke(ellipse({at.x - kBoxWidth / 2, at.y}, 3.4, 3.4), 0, ink);

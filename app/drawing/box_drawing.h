@@ -2,8 +2,9 @@
 // One box of the tree: the text, the symbol under it, and what stands beside.
 #pragma once
 
-#include "app/drawing/diagram.h"
 #include "app/drawing/labels.h"
+#include "app/drawing/picture.h"
+#include "app/drawing/symbols.h"
 
 namespace cutwater::drawing {
 
@@ -13,7 +14,8 @@ inline constexpr double kSymbolHigh = 32, kSymbolWide = 38;
 inline constexpr double kUnderText = 10; // a line of text under an event's symbol
 inline constexpr double kGateFoot = 2;   // line below a gate's symbol
 
-// Height of a box whose text part is `text` high. Gates are lower: lines start at their foot.
+// Height of a box whose text part is `text` high. Gates are lower: lines start at their foot. A
+// folded gate takes as much as an event.
 double boxHeight(double text, bool isGate);
 
 struct BoxWords {
@@ -22,6 +24,7 @@ struct BoxWords {
     std::string under;   // under the symbol of a leaf
     std::string atLeft;  // of a gate's symbol
     std::string usedOn;  // at the small triangle; empty: no triangle
+    std::string folded;  // of a gate whose inputs are not shown: what they are, "34 events"
     bool dashed = false; // the text is about a thing that is drawn elsewhere
     bool marked = false;
     bool rightTaken = false; // by the line to a condition

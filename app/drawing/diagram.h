@@ -2,6 +2,7 @@
 // Diagram: a fault tree as numbered sheets that can be printed. Values in, values out.
 #pragma once
 
+#include "app/drawing/box_drawing.h"
 #include "app/drawing/lettering.h"
 #include "app/drawing/picture.h"
 #include "app/drawing/symbols.h"
@@ -45,14 +46,30 @@ struct DrawnBox {
     std::vector<int> usedOn; // of the node itself: sheets with transfer symbols that point here
     Box place;               // on the paper
     std::string group;       // id of its group in the picture
+
+    // For whoever draws it again, as an editor does: in the drawing's units before it is fitted to
+    // the paper.
+    Spot at;                      // middle of its upper edge
+    BoxWords words;               // but for `marked`
+    std::string title;            // its whole name
+    std::size_t parent = kNoItem; // position in the sheet's boxes; none for the root
+};
+
+// A line from a gate to one of its inputs or to its condition, in the drawing's units.
+struct DrawnLine {
+    std::size_t upper = 0, lower = 0; // positions in the sheet's boxes
+    std::vector<Spot> route;
 };
 
 struct Sheet {
     int number = 1; // from 1
     project::Id root;
-    bool continued = false; // its root is a gate's continuation
-    double scale = 1;       // from the drawing's units to points
-    std::vector<DrawnBox> boxes;
+    bool continued = false;      // its root is a gate's continuation
+    double scale = 1;            // from the drawing's units to points
+    Spot origin;                 // where the drawing's corner lies on the paper
+    double textHeight = 0;       // of the boxes' text part, in the drawing's units
+    std::vector<DrawnBox> boxes; // a parent comes before its inputs
+    std::vector<DrawnLine> lines;
     Picture picture;
 };
 

@@ -30,7 +30,7 @@ QColor colour(const Ink& ink) {
     return QColor(ink.red, ink.green, ink.blue);
 }
 
-void draw(QPainter& painter, const Path& path, double k) {
+QPainterPath shapeOf(const Path& path, double k) {
     const auto at = [k](const Spot& s) { return QPointF(s.x * k, s.y * k); };
     QPainterPath shape;
     for (const Step& step : path.steps) {
@@ -41,6 +41,31 @@ void draw(QPainter& painter, const Path& path, double k) {
         case StepKind::close: shape.closeSubpath(); break;
         }
     }
+    return shape;
+}
+
+// On pixels letters are moved to whole ones, and a line grows out of its box: outlines do not.
+QPainterPath lettersOf(const Text& text, QFont font, double k) {
+    constexpr int kPixels = 200;
+    font.setPixelSize(kPixels);
+    QPainterPath letters;
+    letters.addText(QPointF(0, 0), font, QString::fromStdString(text.words));
+    double x = text.at.x * k;
+    if (text.anchor == Anchor::middle) x -= text.width * k / 2;
+    if (text.anchor == Anchor::end) x -= text.width * k;
+    const double scale = text.size * k / kPixels;
+    return QTransform(scale, 0, 0, scale, x, text.at.y * k).map(letters);
+}
+
+QFont fontOf(const Text& text, const std::string& family) {
+    QFont font(QString::fromStdString(family));
+    font.setBold(text.bold);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    return font;
+}
+
+void draw(QPainter& painter, const Path& path, double k) {
+    const QPainterPath shape = shapeOf(path, k);
     QPen pen(Qt::NoPen);
     if (path.width > 0) {
         pen = QPen(colour(path.line), path.width * k, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin);
@@ -52,29 +77,20 @@ void draw(QPainter& painter, const Path& path, double k) {
 }
 
 void draw(QPainter& painter, const Text& text, const std::string& family, double k) {
-    QFont font(QString::fromStdString(family));
-    font.setBold(text.bold);
-    font.setHintingPreference(QFont::PreferNoHinting);
-    const QString words = QString::fromStdString(text.words);
-    double x = text.at.x * k;
-    if (text.anchor == Anchor::middle) x -= text.width * k / 2;
-    if (text.anchor == Anchor::end) x -= text.width * k;
+    QFont font = fontOf(text, family);
     if (painter.paintEngine()->type() == QPaintEngine::Pdf) {
+        double x = text.at.x * k;
+        if (text.anchor == Anchor::middle) x -= text.width * k / 2;
+        if (text.anchor == Anchor::end) x -= text.width * k;
         font.setPointSizeF(text.size * k * 72 / painter.device()->logicalDpiY());
         painter.setFont(font);
         painter.setPen(colour(text.ink));
-        painter.drawText(QPointF(x, text.at.y * k), words);
+        painter.drawText(QPointF(x, text.at.y * k), QString::fromStdString(text.words));
         return;
     }
-    // On pixels letters are moved to whole ones, and a line grows out of its box: outlines do not.
-    constexpr int kPixels = 200;
-    font.setPixelSize(kPixels);
-    QPainterPath letters;
-    letters.addText(QPointF(0, 0), font, words);
-    const double scale = text.size * k / kPixels;
     painter.setPen(Qt::NoPen);
     painter.setBrush(colour(text.ink));
-    painter.drawPath(QTransform(scale, 0, 0, scale, x, text.at.y * k).map(letters));
+    painter.drawPath(lettersOf(text, font, k));
 }
 
 QPageSize pageOf(const Picture& picture) {
@@ -83,6 +99,14 @@ QPageSize pageOf(const Picture& picture) {
 }
 
 } // namespace
+
+QPainterPath outlineOf(const Path& path) {
+    return shapeOf(path, 1);
+}
+
+QPainterPath outlineOf(const Text& text, const std::string& family) {
+    return lettersOf(text, fontOf(text, family), 1);
+}
 
 void paint(QPainter& painter, const Picture& picture, double perPoint) {
     painter.setRenderHint(QPainter::Antialiasing);

@@ -10,6 +10,7 @@
 #include <vector>
 
 class QPainter;
+class QPainterPath;
 
 namespace cutwater::drawing {
 
@@ -17,6 +18,10 @@ inline constexpr int kMinDpi = 30, kMaxDpi = 600;
 
 // Draws with `perPoint` device units to a point, the picture's corner at the device's corner.
 void paint(QPainter& painter, const Picture& picture, double perPoint);
+
+// For whoever paints often, as an editor does: the outline of a path, and of letters, in points.
+QPainterPath outlineOf(const Path& path);
+QPainterPath outlineOf(const Text& text, const std::string& family);
 
 // One page a picture, each in its own size. `title` is the document's.
 project::Outcome<std::string> toPdf(const std::vector<Picture>& pictures, const std::string& title);

@@ -54,6 +54,8 @@ public:
         const double spareX = room.width - placed.graph.width * placed.scale;
         const double spareY = room.height - placed.graph.height * placed.scale;
         m_origin = {room.left + spareX / 2, room.top + std::min(spareY * 0.4, 60.0)};
+        m_sheet.origin = m_origin;
+        m_sheet.textHeight = placed.textHeight;
     }
 
     Sheet compose() {
@@ -65,9 +67,10 @@ public:
             const PlannedBox& box = m_planned.boxes[m_placed.boxOf[n]];
             const Spot at{node.centre.x, node.centre.y - node.height / 2};
             const std::size_t condition = item(box.item).condition;
-            if (!box.transfer && condition != kNoItem) drawCondition(condition, at);
             drawOne(box.item, box.transfer, at);
+            if (!box.transfer && condition != kNoItem) drawCondition(box.item, at);
         }
+        nameParents();
         FrameWords words = m_set.words;
         words.sheet = m_sheet.number;
         words.sheetTitle = m_sheet.picture.title;
@@ -90,25 +93,42 @@ private:
         m_legend.valuesRemark = m_set.wishes.valuesRemark;
     }
 
+    bool marked(std::size_t i) const { return m_set.wishes.marked.contains(item(i).node); }
+
+    static void follow(Path& path, const std::vector<sdk::Point>& route) {
+        for (const sdk::Point& point : route) {
+            if (&point == &route.front())
+                path.moveTo({point.x, point.y});
+            else
+                path.lineTo({point.x, point.y});
+        }
+    }
+
     // The lines from one parent to its inputs are one group.
     void drawLines(std::size_t n) {
         // One path: stretches that lines share are then drawn once, not darker.
-        Path path;
+        Path path, heavy;
+        const std::size_t parent = m_planned.boxes[m_placed.boxOf[n]].item;
         for (const sdk::LayoutEdge& edge : m_placed.graph.edges) {
             if (edge.parent != n) continue;
-            for (const sdk::Point& point : edge.route) {
-                if (&point == &edge.route.front())
-                    path.moveTo({point.x, point.y});
-                else
-                    path.lineTo({point.x, point.y});
-            }
+            const std::size_t child = m_planned.boxes[m_placed.boxOf[edge.child]].item;
+            follow(path, edge.route);
+            if (marked(parent) && marked(child)) follow(heavy, edge.route);
+            DrawnLine line{parent, child, {}};
+            for (const sdk::Point& point : edge.route)
+                line.route.push_back({point.x, point.y});
+            m_sheet.lines.push_back(std::move(line));
         }
         if (path.steps.empty()) return;
         path.width = kLine;
         path.line = kBlack;
         Group group;
         add(group.marks, std::move(path));
-        const project::Id& id = item(m_planned.boxes[m_placed.boxOf[n]].item).node;
+        // What is marked is followed by eye from the events to the top.
+        heavy.width = kHeavy;
+        heavy.line = kMarked;
+        if (!heavy.steps.empty()) add(group.marks, std::move(heavy));
+        const project::Id& id = item(parent).node;
         group.id = m_names.of("inputs", id);
         group.kind = "line";
         group.title = "Inputs of " + id;
@@ -116,23 +136,39 @@ private:
         m_sheet.picture.groups.push_back(std::move(group));
     }
 
-    void drawCondition(std::size_t condition, Spot gate) {
+    void drawCondition(std::size_t gateItem, Spot gate) {
+        const std::size_t condition = item(gateItem).condition;
         const double offset = m_set.sizes.boxWidth + m_set.sizes.besideGap;
         const bool transfer = item(condition).role == ItemRole::reference;
         drawOne(condition, transfer, {gate.x + offset, gate.y});
         // From the side of the hexagon to the side of the oval.
         const double y = gate.y + m_placed.textHeight + kStem + kSymbolHigh / 2;
-        Path path = polygon({{gate.x + kSymbolWide / 2, y},
-                             {gate.x + offset - kSymbolWide * (transfer ? 0.25 : kOvalReach), y}},
-                            false);
-        path.width = kLine;
-        path.line = kBlack;
+        const std::vector<Spot> route{
+            {gate.x + kSymbolWide / 2, y},
+            {gate.x + offset - kSymbolWide * (transfer ? 0.25 : kOvalReach), y}};
+        m_sheet.lines.push_back({gateItem, condition, route});
+        Path path = polygon(route, false);
+        const bool heavy = marked(gateItem) && marked(condition);
+        path.width = heavy ? kHeavy : kLine;
+        path.line = heavy ? kMarked : kBlack;
         Group group;
         group.id = m_names.of("condition", item(condition).node);
         group.kind = "line";
         add(group.marks, std::move(path));
         place(group.marks, m_placed.scale, m_origin);
         m_sheet.picture.groups.push_back(std::move(group));
+    }
+
+    // Items become positions in the sheet's boxes, a parent before its inputs.
+    void nameParents() {
+        std::map<std::size_t, std::size_t> boxOf;
+        for (std::size_t b = 0; b < m_items.size(); ++b)
+            boxOf[m_items[b]] = b;
+        for (DrawnLine& line : m_sheet.lines) {
+            line.upper = boxOf.at(line.upper);
+            line.lower = boxOf.at(line.lower);
+            m_sheet.boxes[line.lower].parent = line.upper;
+        }
     }
 
     // The sheet that a transfer symbol points to.
@@ -213,7 +249,11 @@ private:
         drawn.transfer = transfer;
         drawn.beside = it.beside;
         drawn.symbol = symbolFor(it, transfer);
+        drawn.at = at;
         const BoxWords words = wordsFor(i, transfer, drawn);
+        drawn.words = words;
+        drawn.words.marked = false;
+        drawn.title = m_set.labels[i].whole;
         const double scale = m_placed.scale;
         const double height = boxHeight(m_placed.textHeight, it.gate && !transfer);
         drawn.place = {m_origin.x + (at.x - kBoxWidth / 2) * scale, m_origin.y + at.y * scale,
@@ -235,12 +275,14 @@ private:
         if (words.marked) m_legend.marked = true;
         m_sheet.picture.groups.push_back(std::move(group));
         m_sheet.boxes.push_back(std::move(drawn));
+        m_items.push_back(i);
     }
 
     const SheetSet& m_set;
     const PlannedSheet& m_planned;
     const PlacedSheet& m_placed;
     Sheet m_sheet;
+    std::vector<std::size_t> m_items; // of each box of the sheet
     Spot m_origin;
     FrameLegend m_legend;
     Names m_names;
