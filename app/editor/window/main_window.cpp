@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/editor/window/main_window.h"
 
+#include "app/editor/window/answers_dock.h"
+
 #include <QAction>
 #include <QFileInfo>
 #include <QMenuBar>
@@ -35,7 +37,9 @@ void MainWindow::openFile(const QString& path) {
     m_session.open(path);
 }
 
-void MainWindow::makeViews() {}
+void MainWindow::makeViews() {
+    addAnswers(*this, m_session, m_selection);
+}
 
 void MainWindow::makeActions() {
     QMenu* edit = menuBar()->addMenu(tr("&Edit"));
