@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/editor/window/main_window.h"
 
+#include "app/editor/outline/outline_commands.h"
 #include "app/editor/window/answers_dock.h"
 
 #include <QAction>
+#include <QDockWidget>
 #include <QFileInfo>
 #include <QMenuBar>
 #include <QStatusBar>
+#include <QTabWidget>
 
 namespace cutwater::editor {
 
@@ -38,6 +41,18 @@ void MainWindow::openFile(const QString& path) {
 }
 
 void MainWindow::makeViews() {
+    m_pages = new QTabWidget(this);
+    m_pages->setObjectName("pages");
+    m_pages->setDocumentMode(true);
+    setCentralWidget(m_pages);
+
+    auto* dock = new QDockWidget(tr("Outline"), this);
+    dock->setObjectName("outlineDock");
+    m_outline = new OutlineView(m_session, m_selection, dock);
+    connect(m_outline, &OutlineView::sentence, this,
+            [this](const QString& text) { statusBar()->showMessage(text, 10000); });
+    dock->setWidget(m_outline);
+    addDockWidget(Qt::LeftDockWidgetArea, dock);
     addAnswers(*this, m_session, m_selection);
 }
 
@@ -48,6 +63,11 @@ void MainWindow::makeActions() {
     QAction* redo = m_session.undoStack()->createRedoAction(this, tr("Redo"));
     redo->setShortcuts(QKeySequence::Redo);
     edit->addActions({undo, redo});
+    for (const CommandGroup& group : makeOutlineCommands(*m_outline)) {
+        QMenu* menu = menuBar()->addMenu(group.title);
+        for (QAction* action : group.actions)
+            action ? menu->addAction(action) : menu->addSeparator();
+    }
 }
 
 void MainWindow::showTitle() {

@@ -8,7 +8,11 @@
 
 #include <QMainWindow>
 
+class QTabWidget;
+
 namespace cutwater::editor {
+
+class OutlineView;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -18,6 +22,9 @@ public:
 
     Session& session() { return m_session; }
     Selection& selection() { return m_selection; }
+
+    // Pages in the middle: the diagram first, analyses beside it.
+    QTabWidget& pages() { return *m_pages; }
 
     void openFile(const QString& path);
 
@@ -29,6 +36,8 @@ private:
     sdk::Host& m_host;
     Session m_session;
     Selection m_selection;
+    QTabWidget* m_pages = nullptr;
+    OutlineView* m_outline = nullptr;
 };
 
 } // namespace cutwater::editor

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "models/project/edits/changed.h"
+#include "models/project/edits/ids.h"
 #include "models/project/edits/place.h"
 
 #include <cstdint>
@@ -58,17 +59,6 @@ private:
 
 Problem refuse(std::string what, std::string remedy);
 Problem noSuchNode(std::string_view id);
-
-// Words to the form of an id (see value.h), without the number that makes it unique.
-Id slug(std::string_view words);
-// `wanted`, or with "-2", "-3" ... behind it where `taken` says so.
-template <typename Taken>
-Id uniqueId(const Id& wanted, Taken taken) {
-    Id id = wanted;
-    for (int number = 2; taken(id); ++number)
-        id = wanted + "-" + std::to_string(number);
-    return id;
-}
 
 // Every use of every node as an input, condition or top event.
 std::unordered_map<std::string_view, int> countUses(const Project& project);

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Widgets need an application object that outlives every test of the program. Settings and
+// recovery copies of tests go to folders of their own.
+#include <QApplication>
+#include <QFontDatabase>
+#include <QStandardPaths>
+
+#include <gtest/gtest.h>
+
+#include <memory>
+
+namespace {
+
+class Application : public ::testing::Environment {
+public:
+    void SetUp() override {
+        static int count = 1;
+        static char name[] = "test";
+        static char* words[] = {name, nullptr};
+        QStandardPaths::setTestModeEnabled(true);
+        m_application = std::make_unique<QApplication>(count, words);
+        QApplication::setApplicationName("cutwater-editor");
+        QApplication::setOrganizationName("cutwater-test");
+        // Without a font every letter is a box, and nothing fails.
+        ASSERT_FALSE(QFontDatabase::families().isEmpty()) << "install fonts-dejavu-core";
+    }
+    void TearDown() override { m_application.reset(); }
+
+private:
+    std::unique_ptr<QApplication> m_application;
+};
+
+const ::testing::Environment* const theApplication =
+    ::testing::AddGlobalTestEnvironment(new Application);
+
+} // namespace
