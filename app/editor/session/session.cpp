@@ -5,10 +5,13 @@
 #include "models/project/edits/delta.h"
 
 #include <QCoreApplication>
+#include <QFile>
+#include <QFileInfo>
 #include <QPointer>
 #include <QThreadPool>
 #include <QUndoCommand>
 
+#include <iterator>
 #include <utility>
 
 namespace cutwater::editor {
@@ -20,7 +23,41 @@ QString undoName(const project::edits::Changed& changed) {
     return changed.about.empty() ? text : text.arg(QString::fromStdString(changed.about));
 }
 
+// Form and meaning, in a worker. What is wrong in meaning comes beside the project.
+project::Outcome<document::Loaded> readProject(const QString& path) {
+    const auto cannot = [&](const QString& why, const char* remedy) {
+        project::Problem problem;
+        problem.what = QString("%1 cannot be read: %2").arg(path, why).toStdString();
+        problem.remedy = remedy;
+        return problem;
+    };
+    const QFileInfo facts(path);
+    if (!facts.exists())
+        return cannot(QStringLiteral("there is no such file"), "look for it under another name");
+    if (!facts.isFile())
+        return cannot(QStringLiteral("it is a folder or a device"), "choose a file");
+    if (facts.size() > static_cast<qint64>(document::kMaxFileBytes))
+        return cannot(QStringLiteral("it is larger than any project"), "choose a .cutwater file");
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly))
+        return cannot(file.errorString(), "look at its permissions");
+    auto loaded = document::parse(file.readAll().toStdString());
+    if (!loaded) return loaded;
+    project::Problems found = project::validate(loaded->project);
+    loaded->warnings.insert(loaded->warnings.end(), std::make_move_iterator(found.begin()),
+                            std::make_move_iterator(found.end()));
+    return loaded;
+}
+
 } // namespace
+
+QString sentence(const project::Problem& problem) {
+    QString text = QString::fromStdString(problem.what);
+    if (!problem.remedy.empty())
+        text += QStringLiteral("; ") + QString::fromStdString(problem.remedy);
+    if (!text.isEmpty()) text[0] = text[0].toUpper();
+    return text + QStringLiteral(".");
+}
 
 class Session::Step : public QUndoCommand {
 public:
@@ -47,7 +84,7 @@ private:
 Session::Session(QObject* parent)
     : QObject(parent), m_project(std::make_shared<const project::Project>()) {
     connect(&m_undo, &QUndoStack::cleanChanged, this,
-            [this](bool clean) { emit dirtyChanged(!clean); });
+            [this](bool) { emit dirtyChanged(isDirty()); });
 }
 
 Session::~Session() {
@@ -57,7 +94,7 @@ Session::~Session() {
 bool Session::apply(const Edit& edit) {
     project::edits::Result result = edit(*m_project);
     if (!result) {
-        emit refused(QString::fromStdString(project::toSentence(result.problems().front())));
+        emit refused(sentence(result.problems().front()));
         return false;
     }
     project::edits::Delta delta = project::edits::differences(*m_project, result->project);
@@ -77,32 +114,61 @@ void Session::take(Snapshot project) {
     emit projectChanged();
 }
 
-void Session::start(project::Project project, const QString& path) {
+void Session::start(project::Project project, const QString& path, bool unsaved) {
     ++m_opening; // what is still being read comes too late
     m_undo.clear();
     m_path = path;
+    m_unsaved = unsaved;
     m_project = std::make_shared<const project::Project>(std::move(project));
     ++m_revision;
     emit pathChanged();
     emit replaced();
     emit projectChanged();
+    emit dirtyChanged(isDirty());
 }
 
-void Session::open(const QString& path) {
+project::Problems Session::saveTo(const QString& path) {
+    project::Problems problems = document::save(*m_project, path.toStdString());
+    if (!problems.empty()) return problems;
+    m_unsaved = false;
+    m_undo.setClean();
+    if (path != m_path) {
+        m_path = path;
+        emit pathChanged();
+    }
+    emit dirtyChanged(isDirty());
+    emit saved(path);
+    return {};
+}
+
+void Session::openRecovered(const QString& copy, const QString& path) {
+    read(copy, Reading::recovered, path);
+}
+
+void Session::read(const QString& path, Reading reading, const QString& saveAs) {
     const quint64 number = ++m_opening;
+    ++m_reading;
+    emit readingChanged(true);
     QPointer<Session> self(this);
-    QThreadPool::globalInstance()->start([self, number, path] {
-        auto loaded = std::make_shared<project::Outcome<document::Loaded>>(
-            document::load(path.toStdString()));
-        QMetaObject::invokeMethod(QCoreApplication::instance(), [self, number, path, loaded] {
-            if (!self || number != self->m_opening) return;
-            if (!*loaded) {
-                emit self->openFailed(path, loaded->problems());
-                return;
-            }
-            self->start(std::move((*loaded)->project), path);
-            emit self->opened(path);
-        });
+    QThreadPool::globalInstance()->start([self, number, path, reading, saveAs] {
+        auto loaded = std::make_shared<project::Outcome<document::Loaded>>(readProject(path));
+        QMetaObject::invokeMethod(
+            QCoreApplication::instance(), [self, number, path, reading, saveAs, loaded] {
+                if (!self) return;
+                --self->m_reading;
+                emit self->readingChanged(self->m_reading > 0);
+                if (number != self->m_opening) return;
+                if (!*loaded) {
+                    emit self->openFailed(path, loaded->problems());
+                    return;
+                }
+                const QString file = reading == Reading::itself      ? path
+                                     : reading == Reading::recovered ? saveAs
+                                                                     : QString();
+                const project::Problems problems = std::move((*loaded)->warnings);
+                self->start(std::move((*loaded)->project), file, reading == Reading::recovered);
+                emit self->opened(path, problems);
+            });
     });
 }
 

@@ -17,6 +17,9 @@ namespace cutwater::editor {
 using Snapshot = std::shared_ptr<const project::Project>;
 using Edit = std::function<project::edits::Result(const project::Project&)>;
 
+// A problem as a person reads it: what, and how to mend it.
+QString sentence(const project::Problem& problem);
+
 class Session : public QObject {
     Q_OBJECT
 public:
@@ -36,33 +39,50 @@ public:
 
     // The file; empty for a project that was never saved.
     const QString& path() const { return m_path; }
-    bool isDirty() const { return !m_undo.isClean(); }
+    bool isDirty() const { return m_unsaved || !m_undo.isClean(); }
+    bool isReading() const { return m_reading > 0; }
 
     // Reads a file in a worker: opened() or openFailed() follows. Until then, and where it fails,
-    // the document stays as it is.
-    void open(const QString& path);
+    // the document stays as it is. Errors of meaning (a gate without inputs) do not hinder: they
+    // are in the problems of opened(), so that they can be mended here.
+    void open(const QString& path) { read(path, Reading::itself); }
+    // The same, as a new project that has no file yet: the demo, a template.
+    void openCopy(const QString& path) { read(path, Reading::copy); }
+    // The same for what a crash left behind: unsaved, to be saved as `path` (which may be empty).
+    void openRecovered(const QString& copy, const QString& path);
     // Puts a project in the place of the one at hand; undo starts anew.
-    void start(project::Project project, const QString& path = {});
+    void start(project::Project project, const QString& path = {}, bool unsaved = false);
+    // Writes the file, so that it is never half written; the document is clean then. The problems
+    // say why not; then all is as it was.
+    project::Problems saveTo(const QString& path);
 
 signals:
     void projectChanged(); // a new snapshot; also after start() and opened()
     void replaced();       // it is another project altogether: forget what was folded, zoomed ...
     void edited(const std::vector<cutwater::project::Id>& touched); // by apply(), after the change
     void refused(const QString& sentence);
-    void opened(const QString& path);
+    // `path` is what was read; the problems are errors and warnings, none keeps it from being
+    // shown.
+    void opened(const QString& path, const cutwater::project::Problems& problems);
     void openFailed(const QString& path, const cutwater::project::Problems& problems);
+    void readingChanged(bool reading);
+    void saved(const QString& path);
     void pathChanged();
     void dirtyChanged(bool dirty);
 
 private:
     class Step; // one entry of the undo stack
+    enum class Reading { itself, copy, recovered };
+    void read(const QString& path, Reading reading, const QString& saveAs = {});
     void take(Snapshot project);
 
     QUndoStack m_undo;
     Snapshot m_project;
     QString m_path;
     quint64 m_revision = 0;
-    quint64 m_opening = 0; // the last call of open()
+    quint64 m_opening = 0;  // the last call of open()
+    int m_reading = 0;      // files that workers are reading
+    bool m_unsaved = false; // the project as it was started is in no file
 };
 
 } // namespace cutwater::editor

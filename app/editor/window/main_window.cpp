@@ -22,9 +22,8 @@ MainWindow::MainWindow(sdk::Host& host, QWidget* parent) : QMainWindow(parent), 
     connect(&m_session, &Session::refused, this,
             [this](const QString& sentence) { statusBar()->showMessage(sentence, 10000); });
     connect(&m_session, &Session::openFailed, this,
-            [this](const QString& path, const project::Problems& problems) {
-                statusBar()->showMessage(QString::fromStdString(
-                    project::toSentence(problems.front(), path.toStdString())));
+            [this](const QString&, const project::Problems& problems) {
+                statusBar()->showMessage(sentence(problems.front()));
             });
     connect(&m_session, &Session::replaced, this, [this] {
         const Snapshot snapshot = m_session.project();
@@ -66,7 +65,10 @@ void MainWindow::makeActions() {
     for (const CommandGroup& group : makeOutlineCommands(*m_outline)) {
         QMenu* menu = menuBar()->addMenu(group.title);
         for (QAction* action : group.actions)
-            action ? menu->addAction(action) : menu->addSeparator();
+            if (action)
+                menu->addAction(action);
+            else
+                menu->addSeparator();
     }
 }
 
