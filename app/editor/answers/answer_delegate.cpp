@@ -93,7 +93,8 @@ void AnswerDelegate::paint(QPainter* painter, const QStyleOptionViewItem& given,
     const double height = flow(parts.first, parts.bold, room, painter, {left + parts.indent, top});
     if (!parts.rest.isEmpty()) {
         QColor quiet = ink;
-        quiet.setAlphaF(0.78F); // still more than 4.5:1 on either palette
+        // Still more than 4.5:1 on either palette; a selection's own colours may be nearer.
+        if (!selected) quiet.setAlphaF(0.78F);
         painter->setPen(quiet);
         flow(parts.rest, given.font, room, painter, {left + parts.indent, top + height});
     }

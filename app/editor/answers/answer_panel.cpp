@@ -207,7 +207,6 @@ void AnswerPanel::showFigure() {
     QFont font = m_figure->font();
     font.setItalic(stale);
     m_figure->setFont(font);
-    m_figure->setEnabled(!stale);
     if (stale && answer->figure)
         m_figure->setText(tr("%1 (stale)").arg(FigureWords::figure(*answer->figure)));
 }
