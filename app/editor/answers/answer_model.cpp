@@ -4,13 +4,22 @@
 #include <algorithm>
 
 namespace cutwater::editor {
+namespace {
+
+// The same thing, though its words may have changed: a single failure with another figure.
+bool sameThing(const AnswerLine& a, const AnswerLine& b) {
+    return a.kind == b.kind && a.nodes == b.nodes && (!a.nodes.empty() || a.text == b.text);
+}
+
+} // namespace
 
 void AnswerModel::show(std::vector<AnswerLine> lines) {
-    const auto same = std::mismatch(m_lines.begin(), m_lines.end(), lines.begin(), lines.end());
+    const auto same =
+        std::mismatch(m_lines.begin(), m_lines.end(), lines.begin(), lines.end(), sameThing);
     const auto kept = static_cast<std::size_t>(same.first - m_lines.begin());
     std::size_t tail = 0;
     while (tail < std::min(m_lines.size(), lines.size()) - kept &&
-           m_lines[m_lines.size() - 1 - tail] == lines[lines.size() - 1 - tail])
+           sameThing(m_lines[m_lines.size() - 1 - tail], lines[lines.size() - 1 - tail]))
         ++tail;
     const std::size_t oldEnd = m_lines.size() - tail, newEnd = lines.size() - tail;
     const auto at = [&](std::size_t row) {
@@ -27,6 +36,18 @@ void AnswerModel::show(std::vector<AnswerLine> lines) {
                        lines.begin() + static_cast<std::ptrdiff_t>(newEnd));
         endInsertRows();
     }
+    for (std::size_t row = 0; row < lines.size(); ++row) {
+        if (m_lines[row] == lines[row]) continue;
+        m_lines[row] = std::move(lines[row]);
+        const QModelIndex changed = index(static_cast<int>(row));
+        emit dataChanged(changed, changed);
+    }
+}
+
+int AnswerModel::find(const AnswerLine& line) const {
+    const auto found = std::find_if(m_lines.begin(), m_lines.end(),
+                                    [&](const AnswerLine& one) { return sameThing(one, line); });
+    return found == m_lines.end() ? -1 : static_cast<int>(found - m_lines.begin());
 }
 
 int AnswerModel::rowCount(const QModelIndex& parent) const {

@@ -17,6 +17,8 @@ public:
 
     // Keeps the rows that stay the same, so that a view keeps its place while somebody types.
     void show(std::vector<AnswerLine> lines);
+    // The row of a line that says the same or the like of the same nodes; -1 where there is none.
+    int find(const AnswerLine& line) const;
     const AnswerLine& line(int row) const { return m_lines[static_cast<std::size_t>(row)]; }
 
     int rowCount(const QModelIndex& parent = {}) const override;

@@ -157,11 +157,20 @@ void AnswerPanel::showAnswer() {
     const auto answer = m_answers->answer();
     std::vector<AnswerLine> lines;
     if (answer) lines = AnswerLines::of(*answer);
-    m_marking = true; // a current line that goes away is no click
+    // The line that somebody looks at stays where it is, also where it has another place now.
+    const QModelIndex before = m_list->currentIndex();
+    const int scrolled = m_list->verticalScrollBar()->value();
+    std::optional<AnswerLine> looked;
+    if (before.isValid()) looked = m_model->line(before.row());
+    m_marking = true; // what is current now was not clicked
     m_model->show(std::move(lines));
+    const int row = looked ? m_model->find(*looked) : -1;
+    if (row >= 0)
+        m_list->setCurrentIndex(m_model->index(row));
+    else
+        m_list->selectionModel()->clear();
     m_marking = false;
-    const bool ours = !m_selection->reason().isEmpty();
-    if (ours && !m_list->selectionModel()->currentIndex().isValid()) m_list->clearSelection();
+    m_list->verticalScrollBar()->setValue(scrolled);
     showState();
 }
 

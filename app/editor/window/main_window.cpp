@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/editor/window/main_window.h"
 
+#include "app/editor/analyses/analyses_pane.h"
 #include "app/editor/outline/outline_commands.h"
+#include "app/editor/window/analyses_place.h"
 #include "app/editor/window/answers_dock.h"
 
 #include <QAction>
@@ -53,6 +55,7 @@ void MainWindow::makeViews() {
     dock->setWidget(m_outline);
     addDockWidget(Qt::LeftDockWidgetArea, dock);
     addAnswers(*this, m_session, m_selection);
+    addAnalyses(*m_pages, m_session, m_selection, m_host);
 }
 
 void MainWindow::makeActions() {
@@ -70,6 +73,7 @@ void MainWindow::makeActions() {
             else
                 menu->addSeparator();
     }
+    addAnalysesMenu(*this, *findChild<AnalysesPane*>());
 }
 
 void MainWindow::showTitle() {

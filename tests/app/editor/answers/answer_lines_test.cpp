@@ -135,6 +135,21 @@ TEST(AnswerModel, KeepsTheRules) {
     EXPECT_EQ(removed.count(), 0); // nothing new, nothing said
 }
 
+TEST(AnswerModel, AnotherFigureIsTheSameLine) {
+    AnswerModel model;
+    model.show(
+        {{LineKind::single, "fouled\n0.1", {}, {"e1"}}, {LineKind::single, "b", {}, {"e2"}}});
+    const QPersistentModelIndex first = model.index(0);
+    QSignalSpy changed(&model, &AnswerModel::dataChanged);
+    model.show(
+        {{LineKind::single, "fouled\n0.2", {}, {"e1"}}, {LineKind::single, "b", {}, {"e2"}}});
+    EXPECT_TRUE(first.isValid());
+    EXPECT_EQ(first.data().toString(), "fouled\n0.2");
+    EXPECT_EQ(changed.count(), 1);
+    EXPECT_EQ(model.find({LineKind::single, "anything", {}, {"e2"}}), 1);
+    EXPECT_EQ(model.find({LineKind::set, "b", {}, {"e2"}}), -1);
+}
+
 TEST(AnswerModel, SpeaksToScreenReaders) {
     AnswerModel model;
     model.show({{LineKind::heading, "Warnings", {}, {}},

@@ -151,6 +151,22 @@ TEST_F(Panel, FollowsTheTopEventThatIsShown) {
     EXPECT_EQ(label("answerChange"), ""); // another question, not a change
 }
 
+TEST_F(Panel, TheLineThatIsLookedAtStaysTheCurrentOne) {
+    project::Project plant = plants::twoPumps();
+    plant.gates[0].inputs.push_back({"fuse", {}});
+    plant.events.push_back(plants::event("fuse", 0.01));
+    showAndWait(plant);
+    click(line(LineKind::single, 1));
+    EXPECT_EQ(selection.marked(), std::set<project::Id>{"fuse"});
+    plant.events.back() = plants::event("fuse", 0.5); // now the most probable: it stands first
+    showAndWait(plant);
+    EXPECT_EQ(panel.list()->currentIndex(), line(LineKind::single, 0));
+    EXPECT_EQ(selection.marked(), std::set<project::Id>{"fuse"});
+    plant.gates[0].inputs.pop_back();
+    showAndWait(plant);
+    EXPECT_FALSE(panel.list()->currentIndex().isValid());
+}
+
 TEST_F(Panel, AnotherViewsMarksTakeTheLineAway) {
     showAndWait(plants::twoPumps());
     click(line(LineKind::single));
