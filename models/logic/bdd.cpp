@@ -75,7 +75,11 @@ void Bdd::growTable() {
     const std::size_t bytes = (size - m_table.size()) * kBytesPerPlace;
     m_budget.take(bytes);
     m_taken += bytes;
-    m_nodes.reserve(size * 2 / 3 + 2);
+    {
+        const Charge moving(m_budget,
+                            m_nodes.capacity() * sizeof(BddNode)); // old and new for a moment
+        m_nodes.reserve(size * 2 / 3 + 2);
+    }
     std::vector<std::uint32_t>().swap(m_table);
     m_table.assign(size, 0);
     for (std::uint32_t index = 1; index < m_nodes.size(); ++index) {
@@ -95,6 +99,7 @@ void Bdd::growCache() {
     const std::size_t bytes = (size - m_cache.size()) * sizeof(CacheEntry);
     m_budget.take(bytes);
     m_taken += bytes;
+    const Charge moving(m_budget, m_cache.size() * sizeof(CacheEntry));
     std::vector<CacheEntry> old(size);
     old.swap(m_cache);
     for (const CacheEntry& entry : old)

@@ -207,13 +207,15 @@ public:
         Describer describer(m_prepared.simple.formula, m_prepared.isModule);
         Bounds bounds;
         for (const std::uint32_t module : m_prepared.modules) {
-            const Described described = describer.describe(module, m_budget);
+            Descriptions described;
+            describer.describe(module, described, m_budget);
             std::vector<Interval> leaves;
-            for (const Leaf& leaf : described.leaves) {
+            for (const Leaf& leaf : described.leavesOf(described.items[0])) {
                 const double q = leaf.isPart ? 0 : m_q[m_prepared.simple.variableOf[leaf.index]];
                 leaves.push_back(leaf.isPart ? m_of[leaf.index] : Interval{q, q});
             }
-            const std::optional<Bounds> found = boundModule(described.program, leaves);
+            const std::optional<Bounds> found =
+                boundModule(described.programOf(described.items[0]), leaves);
             if (!found) return {};
             bounds = *found;
             m_of[module] = {bounds.lower, bounds.upper};

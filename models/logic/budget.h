@@ -56,4 +56,24 @@ private:
     std::uint64_t m_steps = 0;
 };
 
+// Bytes that are counted as long as this lives: for arrays whose size is known before they are
+// made.
+class Charge {
+public:
+    Charge(Budget& budget, std::size_t bytes) : m_budget(&budget) { set(bytes); }
+    ~Charge() { set(0); }
+    Charge(const Charge&) = delete;
+    Charge& operator=(const Charge&) = delete;
+
+    void set(std::size_t bytes) {
+        if (bytes > m_bytes) m_budget->take(bytes - m_bytes);
+        if (bytes < m_bytes) m_budget->give(m_bytes - bytes);
+        m_bytes = bytes;
+    }
+
+private:
+    Budget* m_budget;
+    std::size_t m_bytes = 0;
+};
+
 } // namespace cutwater::logic

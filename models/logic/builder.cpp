@@ -15,9 +15,10 @@ class Builder {
 public:
     Builder(const Program& program, const std::vector<std::uint32_t>& order, Bdd& bdd,
             Budget& budget, const BuilderWish& wish)
-        : m_program(program), m_bdd(bdd), m_budget(budget), m_wish(wish), m_leafAt(order),
-          m_levelOf(order.size()), m_collectAt(std::max(m_wish.collectAbove, 2 * bdd.size())),
-          m_siftAt(wish.siftAbove) {
+        : m_program(program), m_bdd(bdd), m_budget(budget),
+          m_charge(budget, order.size() * 2 * sizeof(std::uint32_t) + program.code.size() * 2),
+          m_wish(wish), m_leafAt(order), m_levelOf(order.size()),
+          m_collectAt(std::max(m_wish.collectAbove, 2 * bdd.size())), m_siftAt(wish.siftAbove) {
         for (std::uint32_t level = 0; level < order.size(); ++level)
             m_levelOf[order[level]] = level;
     }
@@ -163,6 +164,7 @@ private:
     const Program& m_program;
     Bdd& m_bdd;
     Budget& m_budget;
+    Charge m_charge; // a gate takes four words or more of the program, and eight bytes here
     const BuilderWish m_wish;
     std::vector<std::uint32_t> m_leafAt, m_levelOf;
     std::vector<Edge> m_gates;

@@ -40,6 +40,10 @@ public:
                 m_dense[index] = first++;
         }
     }
+    std::size_t bytes() const {
+        constexpr std::size_t kPerEntry = 40; // of a hash map
+        return m_reached.capacity() * 4 + m_dense.capacity() * 4 + m_sparse.size() * kPerEntry;
+    }
     const std::vector<std::uint32_t>& reached() const { return m_reached; }
     std::uint32_t of(std::uint32_t index) const {
         return m_dense.empty() ? m_sparse.at(index) : m_dense[index];
@@ -68,6 +72,7 @@ Forest extract(const Bdd& bdd, const std::vector<Edge>& roots, std::uint32_t lev
         see(node.high);
         see(node.low);
     }
+    const Charge charge(budget, places.bytes() + places.reached().size() * sizeof(BddNode));
     places.number(1);
     Forest forest;
     forest.levels = levels;
@@ -114,6 +119,7 @@ Families extract(const Zdd& zdd, Family root, Budget& budget) {
         see(node.with);
         see(node.without);
     }
+    const Charge charge(budget, places.bytes() + places.reached().size() * sizeof(ZddNode));
     places.number(2);
     Families families;
     families.nodes.reserve(places.reached().size() + 2);

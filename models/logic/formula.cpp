@@ -8,6 +8,18 @@ namespace cutwater::logic {
 
 Formula::Formula() : m_ops{Op::constant}, m_data{0}, m_begin{0, 0} {}
 
+void Formula::reserve(const Formula& other) {
+    m_ops.reserve(other.m_ops.size());
+    m_data.reserve(other.m_data.size());
+    m_begin.reserve(other.m_begin.size());
+    m_inputs.reserve(other.m_inputs.size());
+}
+
+std::size_t Formula::bytes() const {
+    return m_ops.capacity() * sizeof(Op) + m_data.capacity() * sizeof(m_data[0]) +
+           m_begin.capacity() * sizeof(m_begin[0]) + m_inputs.capacity() * sizeof(m_inputs[0]);
+}
+
 Literal Formula::addVariable() {
     m_ops.push_back(Op::variable);
     m_data.push_back(m_variableCount++);

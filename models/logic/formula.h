@@ -57,6 +57,9 @@ public:
 
     std::uint32_t nodeCount() const { return static_cast<std::uint32_t>(m_ops.size()); }
     std::uint32_t variableCount() const { return m_variableCount; }
+    std::size_t inputCount() const { return m_inputs.size(); } // of all gates together
+    void reserve(const Formula& other); // room for as much as the other one holds
+    std::size_t bytes() const;          // that the arrays hold
     Op op(std::uint32_t node) const { return m_ops[node]; }
     std::uint32_t variable(std::uint32_t node) const { return m_data[node]; } // op == variable
     std::uint32_t k(std::uint32_t node) const { return m_data[node]; }        // op == atLeast

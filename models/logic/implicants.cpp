@@ -11,7 +11,7 @@ namespace {
 
 class Implicants {
 public:
-    Implicants(Bdd& bdd, Zdd& zdd) : m_bdd(bdd), m_zdd(zdd) {}
+    Implicants(Bdd& bdd, Zdd& zdd, Budget& budget) : m_bdd(bdd), m_zdd(zdd), m_charge(budget, 0) {}
 
     Family of(Edge function) {
         std::vector<Edge> stack{function};
@@ -28,6 +28,8 @@ public:
                 if (!known(needed)) stack.push_back(needed);
             if (stack.size() != waiting) continue;
             stack.pop_back();
+            if ((m_known.size() & 0xfff) == 0xfff)
+                m_charge.set((m_known.size() + 0x1000) * kBytesPerEntry);
             m_known.emplace(f, combine(m_bdd.level(f), *known(high), *known(low), *known(both)));
         }
         return *known(function);
@@ -47,18 +49,21 @@ private:
         return m_zdd.make(elementOf(level, false), m_zdd.difference(high, both), withNegation);
     }
 
+    static constexpr std::size_t kBytesPerEntry = 40; // of a hash map
     Bdd& m_bdd;
     Zdd& m_zdd;
+    Charge m_charge;
     std::unordered_map<Edge, Family> m_known;
 };
 
 } // namespace
 
-Family primeImplicants(Edge function, Bdd& bdd, Zdd& zdd) {
-    return Implicants(bdd, zdd).of(function);
+Family primeImplicants(Edge function, Bdd& bdd, Zdd& zdd, Budget& budget) {
+    return Implicants(bdd, zdd, budget).of(function);
 }
 
-Family minimalSets(const Diagram& diagram, Zdd& zdd) {
+Family minimalSets(const Diagram& diagram, Zdd& zdd, Budget& budget) {
+    const Charge charge(budget, diagram.nodes.size() * sizeof(Family));
     std::vector<Family> sets(diagram.nodes.size(), kNoSets);
     // A monotone function that is true when nothing happens is always true: no edge but that one is
     // complemented.

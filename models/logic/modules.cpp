@@ -15,8 +15,9 @@ struct Dates {
 
 } // namespace
 
-std::vector<bool> findModules(const Formula& formula, Literal top) {
+std::vector<bool> findModules(const Formula& formula, Literal top, Budget& budget) {
     const std::uint32_t count = formula.nodeCount();
+    const Charge charge(budget, count * (sizeof(Dates) + 2 * sizeof(std::uint32_t)));
     std::vector<bool> isModule(count, false);
     if (formula.inputs(top.node()).empty()) return isModule;
 
@@ -28,6 +29,7 @@ std::vector<bool> findModules(const Formula& formula, Literal top) {
     std::uint32_t date = 1;
     dates[top.node()].first = date;
     while (!stack.empty()) {
+        budget.step();
         Step& step = stack.back();
         const auto inputs = formula.inputs(step.node);
         if (step.next == inputs.size()) {
@@ -47,6 +49,7 @@ std::vector<bool> findModules(const Formula& formula, Literal top) {
     // numbers than their gate.
     std::vector<std::uint32_t> earliest(count, 0xffffffff), latest(count, 0);
     for (std::uint32_t node = 1; node < count; ++node) {
+        budget.step();
         if (dates[node].first == 0) continue;
         for (const Literal input : formula.inputs(node)) {
             const std::uint32_t child = input.node();

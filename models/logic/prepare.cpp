@@ -18,12 +18,11 @@ Prepared prepare(const Formula& formula, Literal top, Budget& budget) {
         const Literal gate = simple.formula.addGate(Op::disjunction, std::span(&event, 1));
         simple.top = simple.top.negated() ? ~gate : gate;
     }
-    result.isModule = findModules(simple.formula, simple.top);
-    for (const auto regroup : {splitModules, groupOwnInputs}) {
-        Regrouped regrouped = regroup(simple.formula, simple.top, result.isModule, budget);
-        simple.formula = std::move(regrouped.formula);
-        simple.top = regrouped.top;
-        result.isModule = findModules(simple.formula, simple.top);
+    result.isModule = findModules(simple.formula, simple.top, budget);
+    if (auto grouped = groupModules(simple.formula, simple.top, result.isModule, budget)) {
+        simple.formula = std::move(grouped->formula);
+        simple.top = grouped->top;
+        result.isModule = std::move(grouped->isModule);
     }
     for (std::uint32_t node = 1; node < simple.formula.nodeCount(); ++node)
         if (result.isModule[node]) result.modules.push_back(node);

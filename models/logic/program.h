@@ -6,6 +6,7 @@
 #include "models/logic/formula.h"
 
 #include <cstdint>
+#include <span>
 #include <vector>
 
 namespace cutwater::logic {
@@ -28,6 +29,13 @@ struct Program {
 
     static constexpr std::uint32_t kFalseInput = 0xfffffffc, kTrueInput = 0xfffffffd;
 };
+
+inline std::uint64_t hashOf(std::span<const std::uint32_t> code) {
+    std::uint64_t hash = code.size();
+    for (const std::uint32_t word : code)
+        hash = (hash ^ word) * 0x9e3779b97f4a7c15u ^ hash >> 31;
+    return hash ^ hash >> 29;
+}
 
 // One gate of a program, for walking through it: for (GateView g(p, 0); !g.atEnd(); g.advance()).
 class GateView {

@@ -60,8 +60,10 @@ enum class Known : std::uint8_t { nothing, isFalse, isTrue };
 class Propagation {
 public:
     Propagation(const Formula& formula, Literal top, Budget& budget)
-        : m_formula(formula), m_top(top.node()), m_budget(budget), m_tree(formula.nodeCount()),
-          m_known(formula.nodeCount(), Known::nothing) {}
+        : m_formula(formula), m_top(top.node()), m_budget(budget),
+          m_charge(budget, formula.nodeCount() * (16 + 2 * sizeof(std::uint32_t) + sizeof(Known)) +
+                               formula.inputCount() * sizeof(std::uint32_t)),
+          m_tree(formula.nodeCount()), m_known(formula.nodeCount(), Known::nothing) {}
 
     std::optional<Formula> run() {
         if (m_formula.inputs(m_top).empty()) return {};
@@ -148,10 +150,13 @@ private:
     Formula rewritten() {
         std::sort(m_replaced.begin(), m_replaced.end(),
                   [](const Replaced& a, const Replaced& b) { return a.gate < b.gate; });
+        const Charge charge(m_budget, m_formula.bytes());
         Formula result;
+        result.reserve(m_formula);
         std::vector<Literal> inputs;
         auto next = m_replaced.begin();
         for (std::uint32_t node = 1; node < m_formula.nodeCount(); ++node) {
+            m_budget.step();
             if (m_formula.op(node) == Op::variable) {
                 result.addVariable();
                 continue;
@@ -167,6 +172,7 @@ private:
     const Formula& m_formula;
     std::uint32_t m_top;
     Budget& m_budget;
+    Charge m_charge;
     DominatorTree m_tree;
     std::vector<std::uint32_t> m_firstChild, m_nextSibling; // 0: none
     std::vector<Known> m_known;                             // of variables

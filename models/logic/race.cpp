@@ -36,6 +36,9 @@ std::vector<Runner> runners(const Program& program) {
 
 std::optional<Built> buildByRace(const Program& program, Bdd& bdd, Budget& budget,
                                  std::uint64_t mostNodes) {
+    // Six orders, and where the gates stand.
+    const Charge charge(budget,
+                        program.leaves * 6 * sizeof(std::uint32_t) + program.code.size() * 2);
     std::size_t done = 0;
     const auto attempt = [&](const Order& order, const BuilderWish& wish) {
         return build(program, order, bdd, budget, wish, &done);

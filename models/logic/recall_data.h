@@ -14,10 +14,7 @@ namespace cutwater::logic {
 
 struct ProgramHash {
     std::size_t operator()(const Program& program) const {
-        std::uint64_t hash = program.leaves;
-        for (const std::uint32_t word : program.code)
-            hash = (hash ^ word) * 0x9e3779b97f4a7c15u ^ hash >> 31;
-        return static_cast<std::size_t>(hash ^ hash >> 29);
+        return static_cast<std::size_t>(hashOf(program.code));
     }
 };
 

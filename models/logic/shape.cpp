@@ -33,10 +33,10 @@ std::shared_ptr<const Shape> Bench::solve(const Program& program, std::uint64_t 
 
 std::shared_ptr<const Families> Bench::sets(const Shape& shape, bool negated) {
     tidy();
-    const Family root =
-        shape.monotone && !negated
-            ? minimalSets(shape.diagram, m_zdd)
-            : primeImplicants(putBack(shape.diagram, m_bdd) ^ (negated ? 1u : 0u), m_bdd, m_zdd);
+    const Family root = shape.monotone && !negated
+                            ? minimalSets(shape.diagram, m_zdd, m_budget)
+                            : primeImplicants(putBack(shape.diagram, m_bdd) ^ (negated ? 1u : 0u),
+                                              m_bdd, m_zdd, m_budget);
     auto families = std::make_shared<Families>(extract(m_zdd, root, m_budget));
     m_budget.take(families->nodes.size() * sizeof(ZddNode));
     return families;

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/logic/simplify.h"
 
+#include "models/logic/flat_index.h"
 #include "models/logic/propagate.h"
 #include "models/logic/regroup.h"
+#include "models/logic/uses.h"
 
 #include <algorithm>
 #include <unordered_map>
@@ -17,32 +19,6 @@ Literal operator^(Literal literal, bool negate) {
     return negate ? ~literal : literal;
 }
 
-// How often and in which polarity a node is used by what the top needs.
-struct Use {
-    std::uint32_t parents = 0;
-    bool positive = false, negative = false;
-    bool flipped() const { return negative && !positive; } // build its complement instead
-};
-
-std::vector<Use> findUses(const Formula& formula, Literal top) {
-    std::vector<Use> uses(formula.nodeCount());
-    const auto use = [&](Literal literal, bool positive, bool negative) {
-        Use& u = uses[literal.node()];
-        ++u.parents;
-        u.positive |= literal.negated() ? negative : positive;
-        u.negative |= literal.negated() ? positive : negative;
-    };
-    use(top, true, false);
-    for (std::uint32_t node = formula.nodeCount(); node-- > 1;) {
-        if (uses[node].parents == 0) continue;
-        // Whether one input of an exactly-one gate helps or hinders depends on the others.
-        const bool both = formula.op(node) == Op::exactlyOne;
-        for (const Literal input : formula.inputs(node))
-            use(input, uses[node].positive || both, uses[node].negative || both);
-    }
-    return uses;
-}
-
 // The inputs of an `and` or `or` that waits for its only parent, as a linked list: joining two is
 // one step, so that a chain of 100,000 nested gates is merged in linear time.
 struct Group {
@@ -53,13 +29,29 @@ struct Cell {
     std::uint32_t next = kNone;
 };
 
+// Equal for every order of the inputs.
+std::uint64_t hashOfGate(Op op, std::span<const Literal> inputs, std::int64_t k) {
+    std::uint64_t hash =
+        static_cast<std::uint64_t>(op) * 0x9e3779b97f4a7c15u + static_cast<std::uint64_t>(k);
+    for (const Literal input : inputs) {
+        const std::uint64_t mixed = (input.code() + 1) * 0xbf58476d1ce4e5b9u;
+        hash += (mixed ^ (mixed >> 29)) * 0x94d049bb133111ebu;
+    }
+    return hash ^ hash >> 32;
+}
+
 class Simplifier {
 public:
     Simplifier(const Formula& formula, Literal top, Budget& budget)
-        : m_in(formula), m_top(top), m_budget(budget), m_uses(findUses(formula, top)),
-          m_map(formula.nodeCount(), kFalse), m_groupOf(formula.nodeCount(), kNone) {}
+        : m_in(formula), m_top(top), m_budget(budget), m_charge(budget, workBytes(formula)),
+          m_uses(findUses(formula, top, budget)), m_map(formula.nodeCount(), kFalse),
+          m_groupOf(formula.nodeCount(), kNone) {}
 
     Simplified run() {
+        m_out.formula.reserve(m_in);
+        m_cells.reserve(m_in.inputCount());
+        m_marks.reserve(2 * std::size_t{m_in.nodeCount()});
+        m_usedOnce.reserve(m_in.nodeCount());
         for (std::uint32_t node = 1; node < m_in.nodeCount(); ++node) {
             m_budget.step();
             if (m_uses[node].parents == 0) continue;
@@ -67,6 +59,7 @@ public:
                 m_map[node] = m_out.formula.addVariable();
                 m_out.variableOf.push_back(m_in.variable(node));
                 grow();
+                m_usedOnce[m_map[node].node()] = m_uses[node].parents == 1;
             } else {
                 build(node);
             }
@@ -163,10 +156,10 @@ private:
     // --------------------------------------------------------------------------------
 
     Literal makeGate(Op op, Group group) {
-        std::vector<Literal> inputs;
+        m_inputs.clear();
         for (std::uint32_t cell = group.first; cell != kNone; cell = m_cells[cell].next)
-            inputs.push_back(m_cells[cell].literal);
-        return makeAndOr(op, inputs);
+            m_inputs.push_back(m_cells[cell].literal);
+        return makeAndOr(op, m_inputs);
     }
 
     Literal makeAndOr(Op op, std::vector<Literal>& inputs) {
@@ -261,28 +254,25 @@ private:
 
     // A gate that is made once, however often it is asked for.
     Literal shared(Op op, const std::vector<Literal>& inputs, std::int64_t k) {
-        std::uint64_t hash =
-            static_cast<std::uint64_t>(op) * 0x9e3779b97f4a7c15u + static_cast<std::uint64_t>(k);
-        for (const Literal input : inputs) { // a sum: equal for every order of the inputs
-            std::uint64_t mixed = (input.code() + 1) * 0xbf58476d1ce4e5b9u;
-            hash += (mixed ^ (mixed >> 29)) * 0x94d049bb133111ebu;
+        // An event that is used once stands in one gate only, and no other can be equal to it.
+        const auto usedOnce = [&](Literal input) { return m_usedOnce[input.node()]; };
+        if (std::any_of(inputs.begin(), inputs.end(), usedOnce)) {
+            const Literal gate = m_out.formula.addGate(op, inputs, k);
+            grow();
+            return gate;
         }
-        auto [first, last] = m_gates.equal_range(hash);
-        if (first != last) {
-            std::vector<Literal> mine = sorted({inputs.begin(), inputs.end()});
-            for (; first != last; ++first) {
-                const std::uint32_t node = first->second;
-                const auto theirs = m_out.formula.inputs(node);
-                if (m_out.formula.op(node) == op &&
-                    (op != Op::atLeast || m_out.formula.k(node) == k) &&
-                    theirs.size() == inputs.size() &&
-                    sorted({theirs.begin(), theirs.end()}) == mine)
-                    return {node, false};
-            }
-        }
+        const std::uint64_t hash = hashOfGate(op, inputs, k);
+        const auto known = m_gates.find(hash, [&](std::uint32_t node) {
+            const auto theirs = m_out.formula.inputs(node);
+            return m_out.formula.op(node) == op &&
+                   (op != Op::atLeast || m_out.formula.k(node) == k) &&
+                   theirs.size() == inputs.size() &&
+                   sorted({theirs.begin(), theirs.end()}) == sorted({inputs.begin(), inputs.end()});
+        });
+        if (known) return {*known, false};
         const Literal gate = m_out.formula.addGate(op, inputs, k);
         grow();
-        m_gates.emplace(hash, gate.node());
+        m_gates.add(hash, gate.node());
         return gate;
     }
 
@@ -293,7 +283,10 @@ private:
     }
 
     // Marks on literals of the output, valid for one gate at a time.
-    void grow() { m_marks.resize(2 * std::size_t{m_out.formula.nodeCount()}, 0); }
+    void grow() {
+        m_marks.resize(2 * std::size_t{m_out.formula.nodeCount()}, 0);
+        m_usedOnce.resize(m_out.formula.nodeCount(), false);
+    }
     bool seen(Literal literal) const {
         return literal.code() < m_marks.size() && m_marks[literal.code()] == m_stamp;
     }
@@ -304,11 +297,16 @@ private:
 
     // Gates that were made before a constant above them was known.
     Simplified dropUnused() {
-        const std::vector<Use> uses = findUses(m_out.formula, m_out.top);
+        const std::vector<Use> uses = findUses(m_out.formula, m_out.top, m_budget);
+        if (std::all_of(uses.begin() + 1, uses.end(),
+                        [](const Use& use) { return use.parents > 0; }))
+            return std::move(m_out);
         Simplified result;
+        result.formula.reserve(m_out.formula);
         std::vector<Literal> map(m_out.formula.nodeCount(), kFalse);
         std::vector<Literal> inputs;
         for (std::uint32_t node = 1; node < m_out.formula.nodeCount(); ++node) {
+            m_budget.step();
             if (uses[node].parents == 0) continue;
             if (m_out.formula.op(node) == Op::variable) {
                 map[node] = result.formula.addVariable();
@@ -326,19 +324,31 @@ private:
         return result;
     }
 
+    // What the arrays below hold at most, and the result.
+    static std::size_t workBytes(const Formula& in) {
+        constexpr std::size_t kPerNode = sizeof(Use) + sizeof(Literal) + 7 * sizeof(std::uint32_t);
+        constexpr std::size_t kPerGate =
+            sizeof(Group) + sizeof(Op) + 24; // and its place in the table
+        const std::size_t gates = in.nodeCount() - in.variableCount();
+        return kPerNode * in.nodeCount() + kPerGate * gates + sizeof(Cell) * in.inputCount() +
+               in.bytes();
+    }
+
     const Formula& m_in;
     Literal m_top;
     Budget& m_budget;
+    Charge m_charge;
     std::vector<Use> m_uses;
     std::vector<Literal> m_map;           // node of the input -> literal of the output
     std::vector<std::uint32_t> m_groupOf; // node of the input -> waiting group
     std::vector<Group> m_groups;
     std::vector<Op> m_opOfGroup;
     std::vector<Cell> m_cells;
-    std::vector<Literal> m_work;
+    std::vector<Literal> m_work, m_inputs;
     Simplified m_out;
-    std::unordered_multimap<std::uint64_t, std::uint32_t> m_gates;
+    FlatIndex m_gates;
     std::vector<std::uint32_t> m_marks;
+    std::vector<bool> m_usedOnce{false}; // by node of the output: an event with one parent
     std::uint32_t m_stamp = 0;
 };
 

@@ -2,6 +2,7 @@
 // From a formula to its solution: simplify, find modules, write each down, solve each shape once,
 // put the parts together.
 #include "models/logic/describe.h"
+#include "models/logic/flat_index.h"
 #include "models/logic/prepare.h"
 #include "models/logic/recall_data.h"
 #include "models/logic/solution_data.h"
@@ -9,11 +10,12 @@
 
 #include <algorithm>
 #include <new>
-#include <unordered_map>
 
 namespace cutwater::logic {
 
 namespace {
+
+constexpr std::size_t kChunk = 256; // modules that one task writes down
 
 class Solver {
 public:
@@ -23,6 +25,7 @@ public:
         m_data->variableCount = formula.variableCount();
         m_data->effort.events = m_prepared.events;
         m_data->effort.gates = m_prepared.gates;
+        m_budget.take(m_prepared.simple.formula.bytes());
     }
 
     Solution run() {
@@ -53,34 +56,44 @@ private:
 
     // Every module written down; equal ones are one shape.
     void makeTasks() {
-        m_benches.resize(workers(m_prepared.modules.size()));
+        const std::size_t count = m_prepared.modules.size();
+        m_benches.resize(workers(count));
         m_describer = std::make_unique<Describer>(m_prepared.simple.formula, m_prepared.isModule);
-        m_described.resize(m_prepared.modules.size());
-        constexpr std::size_t kChunk = 64;
-        const std::size_t chunks = (m_prepared.modules.size() + kChunk - 1) / kChunk;
-        forEachTask(chunks, workers(chunks), m_account, [&](unsigned, std::size_t chunk) {
-            Budget budget(m_account);
-            for (std::size_t i = chunk * kChunk;
-                 i < std::min(m_prepared.modules.size(), (chunk + 1) * kChunk); ++i)
-                m_described[i] = m_describer->describe(m_prepared.modules[i], budget);
-        });
+        m_described.resize((count + kChunk - 1) / kChunk);
+        forEachTask(
+            m_described.size(), workers(m_described.size()), m_account,
+            [&](unsigned, std::size_t chunk) {
+                Budget budget(m_account);
+                for (std::size_t i = chunk * kChunk; i < std::min(count, (chunk + 1) * kChunk); ++i)
+                    m_describer->describe(m_prepared.modules[i], m_described[chunk], budget);
+                budget.take(m_described[chunk].bytes());
+            });
         progress(0.05);
-        m_shapeOf.resize(m_prepared.modules.size());
-        for (std::size_t i = 0; i < m_prepared.modules.size(); ++i)
-            m_shapeOf[i] = shapeFor(m_described[i].program);
+        m_budget.take(count * (sizeof(std::uint32_t) + sizeof(Part)));
+        m_shapeOf.resize(count);
+        for (std::size_t i = 0; i < count; ++i)
+            m_shapeOf[i] =
+                shapeFor(m_described[i / kChunk], m_described[i / kChunk].items[i % kChunk]);
     }
 
     // The number of the program's shape; a new one is filled from what is recalled, or left to be
     // solved.
-    std::uint32_t shapeFor(const Program& program) {
-        const auto [place, isNew] = m_shapes.try_emplace(program, m_data->shapes.size());
-        if (isNew) {
-            m_programs.push_back(&place->first);
-            std::optional<SolvedShape> known;
-            if (m_limits.recall) known = dataOf(*m_limits.recall).find(program);
-            m_data->shapes.push_back(known ? *known : SolvedShape{});
-        }
-        return place->second;
+    std::uint32_t shapeFor(const Descriptions& descriptions, const Descriptions::Item& item) {
+        m_budget.step();
+        const auto code = descriptions.codeOf(item);
+        const auto known = m_shapes.find(item.hash, [&](std::uint32_t shape) {
+            const std::vector<std::uint32_t>& other = m_programs[shape].code;
+            return std::equal(code.begin(), code.end(), other.begin(), other.end());
+        });
+        if (known) return *known;
+        const auto shape = static_cast<std::uint32_t>(m_programs.size());
+        m_shapes.add(item.hash, shape);
+        m_budget.take(item.words * sizeof(std::uint32_t));
+        m_programs.push_back(descriptions.programOf(item));
+        std::optional<SolvedShape> recalled;
+        if (m_limits.recall) recalled = dataOf(*m_limits.recall).find(m_programs.back());
+        m_data->shapes.push_back(recalled ? *recalled : SolvedShape{});
+        return shape;
     }
 
     void solveShapes() {
@@ -89,7 +102,7 @@ private:
             if (!m_data->shapes[shape].shape) open.push_back(shape);
         // The longest programs first: the last one to finish should be a short one.
         std::stable_sort(open.begin(), open.end(), [&](std::uint32_t a, std::uint32_t b) {
-            return m_programs[a]->code.size() > m_programs[b]->code.size();
+            return m_programs[a].code.size() > m_programs[b].code.size();
         });
         forEachTask(open.size(), workers(open.size()), m_account,
                     [&](unsigned worker, std::size_t task) {
@@ -102,7 +115,7 @@ private:
 
     void solveShape(std::uint32_t shape, Bench& bench) {
         SolvedShape& solved = m_data->shapes[shape];
-        solved.shape = bench.solve(*m_programs[shape], m_limits.nodesPerModule);
+        solved.shape = bench.solve(m_programs[shape], m_limits.nodesPerModule);
         // Almost always needed; doing it now lets the threads share the work.
         if (m_limits.sets && solved.shape->monotone)
             solved.sets[false] = bench.sets(*solved.shape, false);
@@ -112,20 +125,25 @@ private:
     // are written anew.
     void makeParts() {
         std::vector<std::uint32_t> partOf(m_prepared.simple.formula.nodeCount(), 0);
+        Descriptions again;
         for (std::size_t i = 0; i < m_prepared.modules.size(); ++i) {
+            m_budget.step();
             const auto isKnown = [&](const Leaf& leaf) {
                 return leaf.isPart && m_describer->isConstant(leaf.index);
             };
-            std::vector<Leaf>& leaves = m_described[i].leaves;
-            if (std::any_of(leaves.begin(), leaves.end(), isKnown)) {
-                m_described[i] = m_describer->describe(m_prepared.modules[i], m_budget);
-                m_shapeOf[i] = shapeFor(m_described[i].program);
+            const Descriptions& chunk = m_described[i / kChunk];
+            std::span<const Leaf> leaves = chunk.leavesOf(chunk.items[i % kChunk]);
+            if (m_anyConstant && std::any_of(leaves.begin(), leaves.end(), isKnown)) {
+                m_describer->describe(m_prepared.modules[i], again, m_budget);
+                m_shapeOf[i] = shapeFor(again, again.items.back());
                 if (!m_data->shapes[m_shapeOf[i]].shape) solveShape(m_shapeOf[i], bench(0));
+                leaves = again.leavesOf(again.items.back());
             }
             const Shape& shape = *m_data->shapes[m_shapeOf[i]].shape;
             const Edge root = shape.diagram.root;
             if (Bdd::isConstant(root)) {
                 m_describer->setConstant(m_prepared.modules[i], root == kAlways);
+                m_anyConstant = true;
                 if (i + 1 < m_prepared.modules.size()) continue;
             }
             partOf[m_prepared.modules[i]] = static_cast<std::uint32_t>(m_data->parts.size());
@@ -182,7 +200,7 @@ private:
         if (!m_limits.recall) return;
         RecallData& recall = dataOf(*m_limits.recall);
         for (std::size_t shape = 0; shape < m_data->shapes.size(); ++shape)
-            recall.keep(*m_programs[shape], m_data->shapes[shape]);
+            recall.keep(m_programs[shape], m_data->shapes[shape]);
         recall.nextRound();
     }
 
@@ -192,10 +210,11 @@ private:
     Prepared m_prepared;
     std::shared_ptr<SolutionData> m_data;
     std::unique_ptr<Describer> m_describer;
-    std::vector<Described> m_described;
-    std::vector<std::uint32_t> m_shapeOf; // of each module
-    std::unordered_map<Program, std::uint32_t, ProgramHash> m_shapes;
-    std::vector<const Program*> m_programs; // of each shape
+    std::vector<Descriptions> m_described; // kChunk modules each
+    bool m_anyConstant = false;            // a module turned out to be one
+    std::vector<std::uint32_t> m_shapeOf;  // of each module
+    FlatIndex m_shapes;
+    std::vector<Program> m_programs; // of each shape
     std::vector<std::unique_ptr<Bench>> m_benches;
 };
 

@@ -64,8 +64,11 @@ void Zdd::grow() {
         m_table.size() * kBytesPerPlace + (cacheSize - m_cache.size()) * sizeof(CacheEntry);
     m_budget.take(bytes);
     m_taken += bytes;
-    m_nodes.reserve(size * 2 / 3 + 2);
-    m_hasEmptySet.reserve(size * 2 / 3 + 2);
+    {
+        const Charge moving(m_budget, m_nodes.capacity() * (sizeof(ZddNode) + 1)); // old and new
+        m_nodes.reserve(size * 2 / 3 + 2);
+        m_hasEmptySet.reserve(size * 2 / 3 + 2);
+    }
     std::vector<std::uint32_t>().swap(m_table);
     m_table.assign(size, 0);
     for (std::uint32_t index = 2; index < m_nodes.size(); ++index) {
@@ -76,6 +79,7 @@ void Zdd::grow() {
         m_table[place] = index;
     }
     if (cacheSize > m_cache.size()) {
+        const Charge moving(m_budget, m_cache.size() * sizeof(CacheEntry));
         std::vector<CacheEntry> old(cacheSize);
         old.swap(m_cache);
         for (const CacheEntry& entry : old)

@@ -10,6 +10,13 @@ using namespace cutwater::logic;
 
 namespace {
 
+// Room for everything.
+struct Room {
+    const Limits limits{};
+    Account account{limits};
+    Budget budget{account};
+};
+
 TEST(Modules, SharedEventsBreakModules) {
     Formula f;
     const Literal a = f.addVariable(), b = f.addVariable(), c = f.addVariable(),
@@ -19,7 +26,8 @@ TEST(Modules, SharedEventsBreakModules) {
     const Literal pair = f.addGate(Op::disjunction, std::array{g1, g2});
     const Literal alone = f.addGate(Op::conjunction, std::array{d, e});
     const Literal top = f.addGate(Op::disjunction, std::array{pair, alone});
-    const auto isModule = findModules(f, top);
+    Room room;
+    const auto isModule = findModules(f, top, room.budget);
     EXPECT_FALSE(isModule[g1.node()]);
     EXPECT_FALSE(isModule[g2.node()]);
     EXPECT_TRUE(isModule[pair.node()]);
@@ -36,7 +44,8 @@ TEST(Modules, ASharedGateWithPrivateEventsIsAModule) {
     const Literal left = f.addGate(Op::conjunction, std::array{shared, c});
     const Literal right = f.addGate(Op::conjunction, std::array{shared, d});
     const Literal top = f.addGate(Op::disjunction, std::array{left, right});
-    const auto isModule = findModules(f, top);
+    Room room;
+    const auto isModule = findModules(f, top, room.budget);
     EXPECT_TRUE(isModule[shared.node()]);
     EXPECT_FALSE(isModule[left.node()]);
     EXPECT_FALSE(isModule[right.node()]);
@@ -54,18 +63,48 @@ TEST(Modules, AnOrOfMachinesIsSplitIntoMachines) {
         inputs.push_back(f.addGate(Op::conjunction, std::array{b, c}));
     }
     const Literal top = f.addGate(Op::disjunction, inputs);
-    const Limits limits;
-    Account account(limits);
-    Budget budget(account);
-    const Regrouped split = splitModules(f, top, findModules(f, top), budget);
-    const auto parts = split.formula.inputs(split.top.node());
+    Room room;
+    const auto split = groupModules(f, top, findModules(f, top, room.budget), room.budget);
+    ASSERT_TRUE(split);
+    const auto parts = split->formula.inputs(split->top.node());
     ASSERT_EQ(parts.size(), 5u);
-    const std::vector<bool> isModule = findModules(split.formula, split.top);
+    EXPECT_EQ(split->isModule, findModules(split->formula, split->top, room.budget));
     for (const Literal part : parts) {
-        EXPECT_TRUE(isModule[part.node()]);
-        EXPECT_EQ(split.formula.op(part.node()), Op::disjunction);
-        EXPECT_EQ(split.formula.inputs(part.node()).size(), 2u);
+        EXPECT_TRUE(split->isModule[part.node()]);
+        EXPECT_EQ(split->formula.op(part.node()), Op::disjunction);
+        EXPECT_EQ(split->formula.inputs(part.node()).size(), 2u);
     }
+}
+
+// Two trains, each with three events of its own and a common supply: the events of a train become
+// one module, the supply stays outside.
+TEST(Modules, WhatOneGateOwnsBecomesAModule) {
+    Formula f;
+    const Literal supply = f.addVariable();
+    std::vector<Literal> trains;
+    for (int train = 0; train < 2; ++train) {
+        std::vector<Literal> inputs{f.addVariable(), supply, f.addVariable(), f.addVariable()};
+        trains.push_back(f.addGate(Op::disjunction, inputs));
+    }
+    const Literal top = f.addGate(Op::conjunction, trains);
+    Room room;
+    const auto grouped = groupModules(f, top, findModules(f, top, room.budget), room.budget);
+    ASSERT_TRUE(grouped);
+    EXPECT_EQ(grouped->isModule, findModules(grouped->formula, grouped->top, room.budget));
+    for (const Literal train : grouped->formula.inputs(grouped->top.node())) {
+        const auto inputs = grouped->formula.inputs(train.node());
+        ASSERT_EQ(inputs.size(), 2u);
+        EXPECT_EQ(grouped->formula.op(inputs[0].node()), Op::variable);
+        EXPECT_EQ(grouped->formula.inputs(inputs[1].node()).size(), 3u);
+    }
+}
+
+TEST(Modules, NothingToGroupChangesNothing) {
+    Formula f;
+    const Literal a = f.addVariable(), b = f.addVariable();
+    const Literal top = f.addGate(Op::conjunction, std::array{a, b});
+    Room room;
+    EXPECT_FALSE(groupModules(f, top, findModules(f, top, room.budget), room.budget));
 }
 
 } // namespace
