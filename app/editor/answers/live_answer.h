@@ -29,7 +29,7 @@ struct SingleFailure {
     bool negated = false;  // it is its absence that brings the top about
     std::string failure;   // what fails: "fouled"; the event's name where it has no failure mode
     std::string component; // "ignition electrodes ET-1", or empty
-    std::string place;     // "boiler room, Boiler 1 > ignition of Boiler 1", or empty
+    std::string place;     // "burner front of Boiler 1, ignition of Boiler 1", or empty
     std::optional<double> probability;
 };
 

@@ -21,17 +21,17 @@ const std::string& shortName(const project::Component& component) {
     return component.name.empty() ? component.tag : component.name;
 }
 
-// "boiler room, Boiler 1 > ignition of Boiler 1".
+// Where somebody has to go: the location, and what the part belongs to; the way down from the whole
+// plant only where no location is given.
 std::string placeOf(const project::Index& index, const project::Component& component) {
-    std::vector<std::string> above;
     const project::Component* parent = index.component(component.parent);
+    if (!component.location.empty())
+        return parent ? component.location + ", " + shortName(*parent) : component.location;
+    std::vector<std::string> above;
     for (; parent && above.size() < kDeepest; parent = index.component(parent->parent))
         above.push_back(shortName(*parent));
     std::reverse(above.begin(), above.end());
-    std::string place = component.location;
-    if (!above.empty())
-        place += (place.empty() ? "" : ", ") + fmt::format("{}", fmt::join(above, " > "));
-    return place;
+    return fmt::format("{}", fmt::join(above, " > "));
 }
 
 SingleFailure single(const project::Index& index, const project::Event& event, bool negated,

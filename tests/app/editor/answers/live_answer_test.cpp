@@ -76,6 +76,8 @@ TEST(LiveAnswer, SaysComponentFailureAndPlace) {
     EXPECT_EQ(answer.singles[0].component, "control panel P-1");
     EXPECT_EQ(answer.singles[0].failure, "no supply");
     EXPECT_EQ(answer.singles[0].place, "deck 3, boiler room");
+    plant.components[1].location.clear();
+    EXPECT_EQ(live(plant).singles[0].place, "boiler room");
 }
 
 TEST(LiveAnswer, AnErrorOfTheTreeIsSaidWithItsNode) {
