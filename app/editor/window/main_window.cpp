@@ -2,9 +2,11 @@
 #include "app/editor/window/main_window.h"
 
 #include "app/editor/analyses/analyses_pane.h"
+#include "app/editor/diagram/panel.h"
 #include "app/editor/outline/outline_commands.h"
 #include "app/editor/window/analyses_place.h"
 #include "app/editor/window/answers_dock.h"
+#include "app/editor/window/diagram_page.h"
 
 #include <QAction>
 #include <QDockWidget>
@@ -46,6 +48,9 @@ void MainWindow::makeViews() {
     m_pages->setObjectName("pages");
     m_pages->setDocumentMode(true);
     setCentralWidget(m_pages);
+    m_diagram = addDiagram(*m_pages, m_session, m_selection, m_host);
+    connect(m_diagram, &DiagramPanel::exported, this,
+            [this](bool, const QString& text) { statusBar()->showMessage(text, 10000); });
 
     auto* dock = new QDockWidget(tr("Outline"), this);
     dock->setObjectName("outlineDock");
@@ -73,6 +78,7 @@ void MainWindow::makeActions() {
             else
                 menu->addSeparator();
     }
+    fillDiagramMenu(*menuBar()->addMenu(tr("&Diagram")), *m_diagram);
     addAnalysesMenu(*this, *findChild<AnalysesPane*>());
 }
 

@@ -12,6 +12,7 @@ class QTabWidget;
 
 namespace cutwater::editor {
 
+class DiagramPanel;
 class OutlineView;
 
 class MainWindow : public QMainWindow {
@@ -38,6 +39,7 @@ private:
     Selection m_selection;
     QTabWidget* m_pages = nullptr;
     OutlineView* m_outline = nullptr;
+    DiagramPanel* m_diagram = nullptr;
 };
 
 } // namespace cutwater::editor

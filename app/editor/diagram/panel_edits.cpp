@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The panel: edits of the tree. The session makes them; the picture follows.
+#include "app/editor/diagram/panel.h"
+#include "app/editor/diagram/rename_field.h"
+
+#include "models/project/edits/add.h"
+#include "models/project/edits/arrange.h"
+#include "models/project/edits/facts.h"
+
+#include <algorithm>
+
+namespace cutwater::editor {
+
+namespace edits = project::edits;
+using project::Project;
+
+const PageBox* DiagramPanel::currentBox() const {
+    const std::size_t current = m_scene->current();
+    return m_scene->page() && current != kNoBox ? &m_scene->page()->boxes[current] : nullptr;
+}
+
+std::vector<edits::Use> DiagramPanel::selectedUses() const {
+    std::vector<edits::Use> uses;
+    if (!m_scene->page() || !m_answer || !m_answer->tree) return uses;
+    for (const Spot& spot : m_selection.spots()) {
+        const std::size_t box = m_scene->boxOf(spot.node, spot.parent);
+        if (box == kNoBox) continue;
+        const edits::Use use = useOf(*m_answer->tree, m_scene->page()->boxes[box]);
+        if (std::find(uses.begin(), uses.end(), use) == uses.end()) uses.push_back(use);
+    }
+    return uses;
+}
+
+bool DiagramPanel::apply(const Edit& edit) {
+    m_touched.clear();
+    return m_session.apply(edit);
+}
+
+void DiagramPanel::addInput() {
+    const PageBox* box = currentBox();
+    if (!box) return;
+    const edits::Place place{box->node, edits::kLast};
+    const std::string name = tr("New event").toStdString();
+    if (m_kind == ViewKind::tree) m_folds[m_shownTop].erase(box->node);
+    if (!apply([=](const Project& project) { return edits::addEvent(project, place, name); }))
+        return;
+    if (m_touched.empty()) return;
+    m_selection.selectSpots({Spot{m_touched.back(), place.parent}});
+    rename(m_touched.back());
+}
+
+void DiagramPanel::addSibling() {
+    const PageBox* box = currentBox();
+    if (!box || box->parent.empty() || box->beside) return;
+    const edits::Place place{box->parent, static_cast<std::size_t>(std::max(box->input, 0)) + 1};
+    const std::string name = tr("New event").toStdString();
+    if (!apply([=](const Project& project) { return edits::addEvent(project, place, name); }))
+        return;
+    if (m_touched.empty()) return;
+    m_selection.selectSpots({Spot{m_touched.back(), place.parent}});
+    rename(m_touched.back());
+}
+
+void DiagramPanel::removeSelected() {
+    const std::vector<edits::Use> uses = selectedUses();
+    if (uses.empty()) return;
+    const PageBox* box = currentBox();
+    const Spot next = box && box->owner != kNoBox ? Spot{m_scene->page()->boxes[box->owner].node,
+                                                         m_scene->page()->boxes[box->owner].parent}
+                                                  : Spot{};
+    if (!apply([=](const Project& project) { return edits::removeUses(project, uses); })) return;
+    m_selection.selectSpots(next.node.empty() ? std::vector<Spot>{} : std::vector<Spot>{next});
+}
+
+void DiagramPanel::insertGate(project::GateKind kind) {
+    const std::vector<edits::Use> uses = selectedUses();
+    if (uses.empty()) return;
+    const std::string name = tr("New gate").toStdString();
+    if (!apply([=](const Project& project) {
+            return edits::insertGateAbove(project, uses, kind, name);
+        }))
+        return;
+    if (m_touched.empty()) return;
+    m_selection.selectSpots({Spot{m_touched.front(), uses.front().parent}});
+    rename(m_touched.front());
+}
+
+void DiagramPanel::dissolve() {
+    const PageBox* box = currentBox();
+    if (!box || !box->isGate) return;
+    const project::Id gate = box->node, parent = box->parent;
+    const project::Id first =
+        box->inputs.empty() ? project::Id() : m_scene->page()->boxes[box->inputs.front()].node;
+    if (!apply([=](const Project& project) { return edits::dissolveGate(project, gate); })) return;
+    if (!first.empty()) m_selection.selectSpots({Spot{first, parent}});
+}
+
+void DiagramPanel::setGateKind(project::GateKind kind) {
+    const PageBox* box = currentBox();
+    if (!box) return;
+    const project::Id node = box->node;
+    apply([=](const Project& project) { return edits::setGateKind(project, node, kind); });
+}
+
+void DiagramPanel::separateSelected() {
+    const std::vector<edits::Use> uses = selectedUses();
+    if (uses.empty()) return;
+    const edits::Use use = uses.back();
+    apply([=](const Project& project) { return edits::separate(project, use); });
+}
+
+void DiagramPanel::reorderCurrent(int steps) {
+    const PageBox* box = currentBox();
+    if (!box || box->parent.empty() || box->beside || !m_answer || !m_answer->tree) return;
+    const edits::Use use = useOf(*m_answer->tree, *box);
+    const Spot spot{box->node, box->parent};
+    apply([=](const Project& project) { return edits::reorder(project, use, steps); });
+    m_selection.selectSpots({spot});
+}
+
+void DiagramPanel::rename(const project::Id& node) {
+    m_renameLater = node;
+    if (m_answer && m_answer->tree && m_answer->tree->project == m_session.project() &&
+        m_scene->boxOf(node, {}) != kNoBox)
+        startRename();
+}
+
+void DiagramPanel::startRename() {
+    const project::Id node = m_renameLater;
+    m_renameLater.clear();
+    m_scene->finishMotion();
+    const Spot current = m_selection.current();
+    const std::size_t box =
+        m_scene->boxOf(node, current.node == node ? current.parent : project::Id());
+    if (box == kNoBox || !m_answer || !m_answer->tree) return;
+    m_view->showBox(box);
+    const project::Gate* gate = m_answer->tree->index.gate(node);
+    const project::Event* event = m_answer->tree->index.event(node);
+    const std::string name = gate ? gate->name : event ? event->name : std::string();
+    m_rename->start(node, QString::fromStdString(name), m_view->boxOnScreen(box));
+}
+
+} // namespace cutwater::editor
