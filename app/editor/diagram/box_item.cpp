@@ -1,8 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/editor/diagram/items.h"
 
+#include "app/drawing/paint.h"
+#include "app/drawing/palette.h"
+
 #include <QPainter>
 #include <QStyleOptionGraphicsItem>
+
+#include <algorithm>
 
 namespace cutwater::editor {
 namespace {
@@ -34,6 +39,7 @@ void BoxItem::setBox(const PageBox& box) {
     if (!same) {
         prepareGeometryChange();
         m_strokes.clear();
+        m_largeId = {};
         update();
     }
     m_box = box;
@@ -48,6 +54,7 @@ void BoxItem::setState(const BoxState& state) {
 
 void BoxItem::forgetStrokes() {
     m_strokes.clear();
+    m_largeId = {};
     update();
 }
 
@@ -88,7 +95,11 @@ void BoxItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*
         painter->setBrush(look.selectedFill());
         painter->drawRoundedRect(frame().adjusted(-5, -5, 5, 5), 5, 5);
     }
-    paintStrokes(*painter, strokes(), look, scale >= kReadable);
+    if (scale < kIdReadable)
+        paintFar(*painter);
+    else
+        paintStrokes(*painter, strokes(), look, scale >= kReadable);
+    if (scale < kReadable && scale >= kIdReadable) paintLargeId(*painter);
     painter->setBrush(Qt::NoBrush);
     if (m_state.hit) {
         painter->setPen(thinPen(look.hit(), 2, Qt::DashLine));
@@ -100,6 +111,35 @@ void BoxItem::paint(QPainter* painter, const QStyleOptionGraphicsItem*, QWidget*
     }
     if (scale >= kReadable) paintHandle(*painter);
     paintDrop(*painter);
+}
+
+// Thousands of them are on the screen then: a frame and a patch for the symbol are enough.
+void BoxItem::paintFar(QPainter& painter) const {
+    painter.setRenderHint(QPainter::Antialiasing, false);
+    const QColor ink = m_ink.look.colour(m_state.marked ? drawing::kMarked : drawing::kSoft);
+    const double half = drawing::kBoxWidth / 2;
+    const QRectF text(-half, 0, 2 * half, m_box.textHeight);
+    painter.fillRect(text, ink);
+    painter.fillRect(QRectF(-drawing::kSymbolWide / 2, m_box.textHeight + drawing::kStem,
+                            drawing::kSymbolWide, drawing::kSymbolHigh),
+                     ink);
+}
+
+void BoxItem::paintLargeId(QPainter& painter) {
+    if (m_largeId.isEmpty()) {
+        drawing::Text text;
+        text.words = m_box.node;
+        text.bold = true;
+        const double room = drawing::kBoxWidth - 6;
+        text.size = std::min(m_box.textHeight * 0.62,
+                             room / std::max(m_ink.lettering.measure(text.words, 1, true), 1e-3));
+        text.width = m_ink.lettering.measure(text.words, text.size, true);
+        text.at = {0, m_box.textHeight / 2 + text.size * 0.36};
+        m_largeId = drawing::outlineOf(text, m_ink.lettering.family);
+    }
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(m_ink.look.words());
+    painter.drawPath(m_largeId);
 }
 
 void BoxItem::paintHandle(QPainter& painter) const {

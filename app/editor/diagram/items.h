@@ -25,8 +25,9 @@ struct BoxState {
     bool operator==(const BoxState&) const = default;
 };
 
-// Below this many pixels for a unit, letters are a smear and are left out.
-inline constexpr double kReadable = 0.5;
+// Below this many pixels for a unit, letters are a smear: a box then shows its id alone, as large
+// as it goes in, and below the smallest nothing.
+inline constexpr double kReadable = 0.62, kIdReadable = 0.14;
 
 class BoxItem : public QGraphicsItem {
 public:
@@ -50,6 +51,8 @@ public:
 
 private:
     const std::vector<Stroke>& strokes();
+    void paintLargeId(QPainter& painter);
+    void paintFar(QPainter& painter) const;
     void paintHandle(QPainter& painter) const;
     void paintDrop(QPainter& painter) const;
 
@@ -57,6 +60,7 @@ private:
     const SceneInk& m_ink;
     BoxState m_state;
     std::vector<Stroke> m_strokes;
+    QPainterPath m_largeId;
 };
 
 // Lines from one box to its inputs and its condition. In the scene's coordinates.

@@ -103,7 +103,11 @@ QRectF DiagramView::around(const std::vector<std::size_t>& boxes) const {
 
 void DiagramView::fitBoxes(const std::vector<std::size_t>& boxes) {
     if (boxes.empty()) return;
+    constexpr double kSmallestType = 0.42; // ids are read well
     fitRect(around(boxes), std::max(zoom(), 0.6));
+    if (zoom() >= kSmallestType) return;
+    setZoom(kSmallestType);
+    showBox(boxes.front());
 }
 
 void DiagramView::showBox(std::size_t box) {

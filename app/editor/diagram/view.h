@@ -25,9 +25,10 @@ public:
     void zoomBy(double factor) { setZoom(zoom() * factor); }
     void fitPage(); // whole, but not larger than 1
     void fitWidth();
-    void fitBoxes(const std::vector<std::size_t>& boxes); // zooms out where they need it
-    void showBox(std::size_t box);                        // scrolls where it is not seen
-    void showTop(); // the root in the middle of the upper edge
+    // Zooms out where they need it; where type would get too small, shows the first of them.
+    void fitBoxes(const std::vector<std::size_t>& boxes);
+    void showBox(std::size_t box); // scrolls where it is not seen
+    void showTop();                // the root in the middle of the upper edge
     bool isSeen(std::size_t box) const;
 
     // The box that stays where it is when the page changes: the current one where it is seen, else
