@@ -13,7 +13,7 @@ using Folds = std::set<project::Id>; // gates that hide their inputs
 
 // A tree that nobody folded yet shows about this many boxes; more than kMostVisible are never laid
 // out at once.
-inline constexpr std::size_t kFirstVisible = 150;
+inline constexpr std::size_t kFirstVisible = 90;
 inline constexpr std::size_t kMostVisible = 2500;
 
 // Opens gates level by level from the top until `most` boxes are shown; those in `folds` stay

@@ -32,7 +32,7 @@ QAction* DiagramPanel::add(const char* name, const QString& text, const QKeySequ
 
 void DiagramPanel::makeActions() {
     auto* kinds = new QActionGroup(this);
-    QAction* tree = add("showTree", tr("Whole tree"), QKeySequence(tr("Ctrl+Shift+T")),
+    QAction* tree = add("showTree", tr("Whole tree"), QKeySequence(tr("Ctrl+Shift+W")),
                         [this] { setKind(ViewKind::tree); });
     QAction* sheets = add("showSheets", tr("Sheets as printed"), QKeySequence(tr("Ctrl+Shift+P")),
                           [this] { setKind(ViewKind::sheets); });
@@ -110,12 +110,12 @@ void DiagramPanel::makeEditActions() {
     })->setShortcuts({QKeySequence(Qt::Key_Return), QKeySequence(Qt::Key_Enter)});
     add("insertOr", tr("Or gate above"), QKeySequence(tr("Ctrl+G")),
         [this] { insertGate(GateKind::orGate); });
-    add("insertAnd", tr("And gate above"), QKeySequence(tr("Ctrl+Shift+G")),
-        [this] { insertGate(GateKind::andGate); });
+    add("insertAnd", tr("And gate above"), {}, [this] { insertGate(GateKind::andGate); });
     add("insertVote", tr("Vote gate above"), {}, [this] { insertGate(GateKind::vote); });
-    add("dissolve", tr("Dissolve the gate"), QKeySequence(tr("Ctrl+Shift+D")),
+    add("dissolve", tr("Dissolve the gate"), QKeySequence(tr("Ctrl+Shift+G")),
         [this] { dissolve(); });
-    add("separate", tr("Make it a copy of its own"), {}, [this] { separateSelected(); });
+    add("separate", tr("Make it a copy of its own"), QKeySequence(tr("Ctrl+Shift+D")),
+        [this] { separateSelected(); });
     add("moveLeft", tr("Move to the left"), QKeySequence(tr("Alt+Left")),
         [this] { reorderCurrent(-1); });
     add("moveRight", tr("Move to the right"), QKeySequence(tr("Alt+Right")),
