@@ -20,7 +20,7 @@ QColor Look::colour(const drawing::Ink& ink) const {
     float h = 0, s = 0, l = 0;
     plain.getHslF(&h, &s, &l);
     // Black lines become light, white and light fills become dark but stay apart from the ground.
-    const float turned = l > 0.7F ? 0.19F + (1 - l) * 0.55F : 0.9F - l * 0.62F;
+    const float turned = l > 0.7F ? 0.19F + (1 - l) * 0.55F : 0.9F - l * 0.5F;
     const float strength = l > 0.7F ? s * 0.42F : s;
     return QColor::fromHslF(std::max(h, 0.0F), strength, std::clamp(turned, 0.0F, 1.0F));
 }

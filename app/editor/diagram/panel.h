@@ -82,6 +82,7 @@ public:
 signals:
     void pageShown(); // after each layout
     void exported(bool done, const QString& sentence);
+    void said(const QString& sentence); // for the status bar
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -130,6 +131,9 @@ private:
     void insertGate(project::GateKind kind);
     void dissolve();
     void setGateKind(project::GateKind kind);
+    void setEventKind(project::EventKind kind);
+    void copySelected();
+    void pasteBelow();
     void separateSelected();
     void reorderCurrent(int steps);
     void startRename();

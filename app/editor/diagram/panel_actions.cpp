@@ -132,6 +132,22 @@ void DiagramPanel::makeEditActions() {
     kind("kindExactlyOne", tr("Exclusive or"), QKeySequence(Qt::Key_X), GateKind::exactlyOne);
     kind("kindNot", tr("Not"), QKeySequence(Qt::Key_N), GateKind::notGate);
     kind("kindPriorityAnd", tr("Priority and"), QKeySequence(Qt::Key_P), GateKind::priorityAnd);
+    const auto event = [this](const char* name, const QString& text, const QKeySequence& keys,
+                              project::EventKind which) {
+        add(name, text, keys, [this, which] { setEventKind(which); });
+    };
+    using project::EventKind;
+    event("kindBasic", tr("Basic event"), QKeySequence(Qt::Key_B), EventKind::basic);
+    event("kindUndeveloped", tr("Undeveloped event"), QKeySequence(Qt::Key_U),
+          EventKind::undeveloped);
+    event("kindHouse", tr("House event"), QKeySequence(Qt::Key_H), EventKind::house);
+    event("kindConditioning", tr("Condition"), QKeySequence(Qt::Key_C), EventKind::conditioning);
+    add("copy", tr("Copy"), QKeySequence::Copy, [this] { copySelected(); });
+    add("cut", tr("Cut"), QKeySequence::Cut, [this] {
+        copySelected();
+        removeSelected();
+    });
+    add("paste", tr("Paste below"), QKeySequence::Paste, [this] { pasteBelow(); });
 }
 
 void DiagramPanel::enableActions() {
@@ -165,7 +181,8 @@ void DiagramPanel::enableActions() {
     set("moveLeft", hasParent && !box->beside && box->input > 0);
     set("moveRight", hasParent && !box->beside);
     for (const char* name : {"kindAnd", "kindOr", "kindVote", "kindInhibit", "kindExactlyOne",
-                             "kindNot", "kindPriorityAnd"})
+                             "kindNot", "kindPriorityAnd", "kindBasic", "kindUndeveloped",
+                             "kindHouse", "kindConditioning", "copy", "cut", "paste"})
         set(name, any);
     set("export", m_scene->page());
     set("print", m_scene->page());

@@ -2,10 +2,16 @@
 // The panel: edits of the tree. The session makes them; the picture follows.
 #include "app/editor/diagram/panel.h"
 #include "app/editor/diagram/rename_field.h"
+#include "app/editor/outline/clipboard.h"
 
 #include "models/project/edits/add.h"
 #include "models/project/edits/arrange.h"
 #include "models/project/edits/facts.h"
+#include "models/project/edits/fragment.h"
+
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QMimeData>
 
 #include <algorithm>
 
@@ -100,6 +106,36 @@ void DiagramPanel::setGateKind(project::GateKind kind) {
     if (!box) return;
     const project::Id node = box->node;
     apply([=](const Project& project) { return edits::setGateKind(project, node, kind); });
+}
+
+void DiagramPanel::setEventKind(project::EventKind kind) {
+    const PageBox* box = currentBox();
+    if (!box) return;
+    const project::Id node = box->node;
+    apply([=](const Project& project) { return edits::setEventKind(project, node, kind); });
+}
+
+void DiagramPanel::copySelected() {
+    std::vector<project::Id> nodes;
+    for (const edits::Use& use : selectedUses())
+        nodes.push_back(use.node);
+    if (auto mime = toMime(*m_session.project(), nodes))
+        QGuiApplication::clipboard()->setMimeData(mime.release());
+}
+
+void DiagramPanel::pasteBelow() {
+    const PageBox* box = currentBox();
+    const QMimeData* mime = QGuiApplication::clipboard()->mimeData();
+    const std::optional<Project> fragment = mime ? fromMime(*mime) : std::nullopt;
+    if (!box || !fragment) {
+        emit said(tr("The clipboard holds nothing that can be pasted into a tree."));
+        return;
+    }
+    const edits::Place place{box->node, edits::kLast};
+    if (m_kind == ViewKind::tree) m_folds[m_shownTop].erase(box->node);
+    if (!apply([&](const Project& project) { return edits::paste(project, *fragment, place); }))
+        return;
+    if (!m_touched.empty()) m_selection.selectSpots({Spot{m_touched.front(), place.parent}});
 }
 
 void DiagramPanel::separateSelected() {

@@ -173,6 +173,11 @@ void DiagramPanel::showMenu(std::size_t box, QPoint global) {
         for (const char* name : {"kindAnd", "kindOr", "kindVote", "kindInhibit", "kindExactlyOne",
                                  "kindNot", "kindPriorityAnd"})
             kinds->addAction(action(name));
+        QMenu* events = menu->addMenu(tr("Kind of event"));
+        for (const char* name : {"kindBasic", "kindUndeveloped", "kindHouse", "kindConditioning"})
+            events->addAction(action(name));
+        menu->addSeparator();
+        put({"cut", "copy", "paste"});
         put({"dissolve", "separate", "moveLeft", "moveRight", "remove"});
         put({"jump", "toggleFold", "foldBelow", "unfoldBelow"});
     }

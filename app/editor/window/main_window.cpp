@@ -49,6 +49,8 @@ void MainWindow::makeViews() {
     m_pages->setDocumentMode(true);
     setCentralWidget(m_pages);
     m_diagram = addDiagram(*m_pages, m_session, m_selection, m_host);
+    connect(m_diagram, &DiagramPanel::said, this,
+            [this](const QString& text) { statusBar()->showMessage(text, 10000); });
     connect(m_diagram, &DiagramPanel::exported, this,
             [this](bool, const QString& text) { statusBar()->showMessage(text, 10000); });
 
