@@ -9,7 +9,7 @@
 namespace cutwater::document {
 
 inline constexpr int kMajorVersion = 1;
-inline constexpr int kMinorVersion = 0;
+inline constexpr int kMinorVersion = 1;
 // A longer file is refused with a sentence; a project of 140,000 events needs about 60 MB.
 inline constexpr std::size_t kMaxFileBytes = std::size_t{512} << 20;
 

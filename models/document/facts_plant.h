@@ -3,6 +3,7 @@
 #pragma once
 
 #include "models/document/facts_values.h"
+#include "models/document/facts_worksheet.h"
 
 namespace cutwater::document {
 
@@ -16,6 +17,8 @@ void describe(Io& io, Of<Io, project::Component>& component) {
     io.fact("location", component.location);
     io.reference("parent", component.parent);
     io.references("supplied-by", component.suppliedBy);
+    io.element("failure-rate", component.failureRate);
+    io.element("from-library", component.origin);
     io.fact("remark", component.remark);
 }
 
@@ -38,13 +41,22 @@ void describe(Io& io, Of<Io, project::FailureMode>& mode) {
     io.fact("detection", mode.detection);
     io.fact("compensation", mode.compensation);
     io.fact("proved-by", mode.provedBy);
+    io.fact("proved-on", mode.provedOn);
     io.fact("dormant", mode.dormant);
     io.fact("severity", mode.severity);
     io.fact("severity-rating", mode.severityRating);
     io.fact("occurrence-rating", mode.occurrenceRating);
     io.fact("detection-rating", mode.detectionRating);
+    io.fact("severity-after", mode.severityAfter);
+    io.fact("occurrence-after", mode.occurrenceAfter);
+    io.fact("detection-after", mode.detectionAfter);
+    io.fact("operating-mode", mode.operatingMode);
+    io.element("mode-ratio", mode.ratio);
+    io.element("effect-chance", mode.effectChance);
     io.element("model", mode.model);
     io.elements("check", mode.checks);
+    io.elements("action", mode.actions);
+    io.fact("library-mode", mode.libraryMode);
     io.fact("remark", mode.remark);
 }
 

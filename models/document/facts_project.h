@@ -39,6 +39,14 @@ void describe(Io& io, Of<Io, project::Project>& project) {
     list("exposures", "exposure", project.exposures);
     list("log", "entry", project.log);
     list("assessments", "assessment", project.assessments);
+    io.section("worksheet", kept, [&](auto& section) {
+        auto& worksheet = project.worksheet;
+        section.element("operating-time", worksheet.operatingTime);
+        section.elements("severity-step", worksheet.severityScale);
+        section.elements("occurrence-step", worksheet.occurrenceScale);
+        section.elements("detection-step", worksheet.detectionScale);
+        section.element("risk-matrix", worksheet.matrix);
+    });
 }
 
 } // namespace cutwater::document

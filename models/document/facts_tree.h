@@ -37,6 +37,7 @@ void describe(Io& io, Of<Io, project::TopEvent>& top) {
     io.reference("node", top.node);
     io.fact("operating-mode", top.operatingMode);
     io.fact("severity", top.severity);
+    io.facts("end-effect", top.endEffects);
     io.fact("remark", top.remark);
 }
 

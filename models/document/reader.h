@@ -129,7 +129,7 @@ private:
     pugi::xml_node m_node;
     std::size_t m_begin, m_end; // the children, on the stack that all readers share
     // What was asked for, to propose the nearest name for an unknown one.
-    std::array<const char*, 32> m_names;
+    std::array<const char*, 48> m_names;
     std::size_t m_nameCount = 0;
     std::array<const char*, 8> m_attributeNames;
     std::size_t m_attributeCount = 0;

@@ -62,6 +62,12 @@ struct Words<project::AssessmentState>
 };
 
 template <>
+struct Words<project::ActionState>
+    : PlainWords<project::ActionState, project::actionStateFromWord, 5> {
+    static constexpr const char* what = "state";
+};
+
+template <>
 struct Words<project::ModelKind> {
     static constexpr const char* what = "kind of failure model";
     static std::string_view to(project::ModelKind kind) { return project::facts(kind).word; }

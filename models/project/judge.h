@@ -81,5 +81,6 @@ void judgeProject(Judge& judge); // its own facts and the parameters
 void judgePlant(Judge& judge);
 void judgeTrees(Judge& judge);
 void judgeHistory(Judge& judge);
+void judgeWorksheet(Judge& judge); // scales, shares, actions, the risk matrix
 
 } // namespace cutwater::project

@@ -4,6 +4,7 @@
 
 #include "models/project/failure_model.h"
 #include "models/project/value.h"
+#include "models/project/worksheet.h"
 
 #include <optional>
 #include <string>
@@ -21,6 +22,10 @@ struct Component {
     std::string location;
     Id parent;                         // the plant breakdown; empty at the top
     std::vector<Reference> suppliedBy; // components whose loss takes this one with them
+    // Of the item as a whole, lambda_p of MIL-STD-1629A; a rate, or a mean time to failure. Only
+    // where its modes are shares of it (FailureMode::ratio).
+    std::optional<Quantity> failureRate;
+    std::optional<LibraryOrigin> origin;
     std::string remark;
     SourceLine line;
     Kept kept;
@@ -49,11 +54,18 @@ struct FailureMode {
     std::string detection;    // how it is noticed: which alarm, where
     std::string compensation; // what makes up for it
     std::string provedBy;     // the test that proves the compensation
+    std::string provedOn;     // when it last did; ISO date, empty where never or unknown
     bool dormant = false;     // nobody sees it until a test or a demand
     std::string severity;     // category of the project's own scale
     std::optional<int> severityRating, occurrenceRating, detectionRating; // 1..10
+    std::optional<int> severityAfter, occurrenceAfter, detectionAfter;    // when the actions work
+    std::string operatingMode;     // of the plant; empty: the project's
+    std::optional<Quantity> ratio; // alpha: this mode's share of the component's failure rate, 0..1
+    std::optional<Quantity> effectChance; // beta: chance that the mode has the end effect, 0..1
     FailureModel model;
     std::vector<Check> checks;
+    std::vector<Action> actions;
+    std::string libraryMode; // id of the mode in the library that the component came from
     std::string remark;
     SourceLine line;
     Kept kept;

@@ -6,6 +6,7 @@
 #include "models/project/plant.h"
 #include "models/project/problem.h"
 #include "models/project/tree.h"
+#include "models/project/worksheet.h"
 
 #include <string>
 #include <utility>
@@ -36,6 +37,7 @@ struct Project {
     std::vector<Exposure> exposures;
     std::vector<LogEntry> log;
     std::vector<Assessment> assessments;
+    Worksheet worksheet;
 
     Kept kept;
     // What a newer file said about a section as a whole: its word ("events", "log"), and what is

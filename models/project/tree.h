@@ -56,6 +56,7 @@ struct TopEvent {
     Reference node;            // where the tree starts
     std::string operatingMode; // in which state of the plant it is asked
     std::string severity;
+    std::vector<std::string> endEffects; // of the worksheet, that this tree answers for
     std::string remark;
     SourceLine line;
     Kept kept;

@@ -12,6 +12,7 @@ Problems validate(const Project& project) {
     judgePlant(judge);
     judgeTrees(judge);
     judgeHistory(judge);
+    judgeWorksheet(judge);
     // Stable: what has no line stays in the order of the rules, before the rest.
     std::stable_sort(judge.problems.begin(), judge.problems.end(),
                      [](const Problem& a, const Problem& b) { return a.line < b.line; });

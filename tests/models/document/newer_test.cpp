@@ -61,7 +61,7 @@ TEST(Newer, WhatIsKnownCanBeChangedAndTheRestStays) {
 
 TEST(Newer, SameContentUnderOurVersionIsAMistake) {
     std::string text = contents(CUTWATER_SOURCE_DIR "/tests/models/document/newer/future.cutwater");
-    text.replace(text.find("1.7"), 3, "1.0");
+    text.replace(text.find("1.7"), 3, "1.1");
     const auto loaded = parse(text);
     ASSERT_FALSE(loaded);
     // Each attribute and element that is kept above is a problem here.
@@ -91,7 +91,7 @@ TEST(Newer, MajorVersionIsRefusedWithOneSentence) {
     ASSERT_EQ(loaded.problems().size(), 1u);
     EXPECT_EQ(toSentence(loaded.problems()[0], "a.cutwater"),
               "a.cutwater:1: error: the file is of version 2.0, which is newer than this program's "
-              "1.0; open it with a newer Cutwater.");
+              "1.1; open it with a newer Cutwater.");
 }
 
 TEST(Newer, VersionsThatAreNone) {
@@ -103,7 +103,7 @@ TEST(Newer, VersionsThatAreNone) {
     const auto missing = parse("<cutwater/>");
     ASSERT_FALSE(missing);
     ASSERT_EQ(missing.problems().size(), 1u);
-    EXPECT_THAT(missing.problems()[0].remedy, HasSubstr("version=\"1.0\""));
+    EXPECT_THAT(missing.problems()[0].remedy, HasSubstr("version=\"1.1\""));
 }
 
 } // namespace cutwater::document

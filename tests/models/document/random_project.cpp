@@ -94,6 +94,22 @@ public:
         q.kept = kept();
         return q;
     }
+    Action action() {
+        return {text(), text(), text(), static_cast<ActionState>(below(5)),
+                text(), text(), {},     kept()};
+    }
+    std::vector<RatingLevel> scale() {
+        std::vector<RatingLevel> all;
+        for (int i = below(3); i > 0; --i)
+            all.push_back({maybeInt(), text(), text(), maybeNumber(), {}, kept()});
+        return all;
+    }
+    std::vector<RiskLevel> levels() {
+        std::vector<RiskLevel> all;
+        for (int i = below(3); i > 0; --i)
+            all.push_back({maybeInt(), text(), text(), maybeNumber(), {}, kept()});
+        return all;
+    }
     FailureModel model() {
         FailureModel model;
         if (below(4) == 0) return model;
@@ -131,21 +147,40 @@ Project randomProject(std::uint32_t seed, int size, bool withKept) {
     for (int i = some(); i > 0; --i)
         p.parameters.push_back({c.id(), c.text(), c.quantity(), {}, c.kept()});
     for (int i = some(); i > 0; --i)
-        p.components.push_back({c.id(),
-                                c.text(),
-                                c.text(),
-                                c.text(),
-                                c.text(),
-                                c.text(),
-                                c.maybeId(),
-                                c.references(),
-                                c.text(),
-                                {},
-                                c.kept()});
+        p.components.push_back(
+            {c.id(),
+             c.text(),
+             c.text(),
+             c.text(),
+             c.text(),
+             c.text(),
+             c.maybeId(),
+             c.references(),
+             c.coin() ? std::optional(c.quantity()) : std::nullopt,
+             c.coin() ? std::optional(LibraryOrigin{c.id(), c.id(), c.text(), c.kept()})
+                      : std::nullopt,
+             c.text(),
+             {},
+             c.kept()});
     for (int i = some(); i > 0; --i) {
-        FailureMode m{c.id(),   c.maybeId(), c.text(), c.texts(), c.text(), c.text(), c.text(),
-                      c.text(), c.text(),    c.text(), c.coin(),  c.text(), {},       {},
-                      {},       c.model(),   {},       c.text(),  {},       c.kept()};
+        FailureMode m;
+        m.id = c.id();
+        m.component = c.maybeId();
+        m.causes = c.texts();
+        for (std::string* text :
+             {&m.name, &m.localEffect, &m.nextEffect, &m.endEffect, &m.detection, &m.compensation,
+              &m.provedBy, &m.provedOn, &m.severity, &m.operatingMode, &m.libraryMode, &m.remark})
+            *text = c.text();
+        m.dormant = c.coin();
+        m.model = c.model();
+        m.kept = c.kept();
+        m.severityAfter = c.maybeInt();
+        m.occurrenceAfter = c.maybeInt();
+        m.detectionAfter = c.maybeInt();
+        if (c.coin()) m.ratio = c.quantity();
+        if (c.coin()) m.effectChance = c.quantity();
+        for (int k = c.below(3); k > 0; --k)
+            m.actions.push_back(c.action());
         m.severityRating = c.maybeInt();
         m.occurrenceRating = c.maybeInt();
         m.detectionRating = c.maybeInt();
@@ -188,8 +223,15 @@ Project randomProject(std::uint32_t seed, int size, bool withKept) {
                            {},
                            c.kept()});
     for (int i = some(); i > 0; --i)
-        p.tops.push_back(
-            {c.id(), c.text(), {c.maybeId(), {}}, c.text(), c.text(), c.text(), {}, c.kept()});
+        p.tops.push_back({c.id(),
+                          c.text(),
+                          {c.maybeId(), {}},
+                          c.text(),
+                          c.text(),
+                          c.texts(),
+                          c.text(),
+                          {},
+                          c.kept()});
     for (int i = some(); i > 0; --i) {
         CommonCauseGroup g{c.id(), c.text(),       static_cast<CommonCauseKind>(c.below(4)),
                            {},     c.references(), c.text(),
@@ -226,8 +268,22 @@ Project randomProject(std::uint32_t seed, int size, bool withKept) {
         if (c.coin()) a.duration = c.quantity();
         p.assessments.push_back(std::move(a));
     }
+    if (c.coin()) p.worksheet.operatingTime = c.quantity();
+    p.worksheet.severityScale = c.scale();
+    p.worksheet.occurrenceScale = c.scale();
+    p.worksheet.detectionScale = c.scale();
+    if (c.coin()) {
+        RiskMatrix& matrix = p.worksheet.matrix;
+        matrix.name = c.text();
+        matrix.frequencies = c.levels();
+        matrix.severities = c.levels();
+        for (int k = c.below(3); k > 0; --k)
+            matrix.bands.push_back({c.maybeInt(), c.text(), c.text(), {}, c.kept()});
+        matrix.source = c.source();
+        matrix.kept = c.kept();
+    }
     if (withKept) {
-        p.newerMinorVersion = 1 + c.below(9);
+        p.newerMinorVersion = 2 + c.below(9);
         p.kept = c.kept();
         for (const char* section : {"project", "parameters", "events", "assessments"})
             if (const Kept kept = c.kept(); !kept.empty())

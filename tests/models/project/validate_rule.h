@@ -53,5 +53,7 @@ inline const double kInfinity = std::numeric_limits<double>::infinity();
 
 // The rules about failure models and their numbers: validate_model_rules.cpp.
 std::vector<Rule> modelRules();
+// Shares, actions, scales and the risk matrix: validate_worksheet_rules.cpp.
+std::vector<Rule> worksheetRules();
 
 } // namespace cutwater::project
