@@ -38,6 +38,7 @@ void describe(Io& io, Of<Io, project::TopEvent>& top) {
     io.fact("operating-mode", top.operatingMode);
     io.fact("severity", top.severity);
     io.facts("end-effect", top.endEffects);
+    io.element("asked", top.asked);
     io.fact("remark", top.remark);
 }
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/document/document.h"
 
+#include "models/document/facts_library.h"
 #include "models/document/facts_project.h"
+#include "models/document/library_file.h"
 #include "models/document/numbers.h"
 #include "models/document/reader.h"
 #include "models/document/scan.h"
@@ -17,14 +19,28 @@ project::Problem problem(std::string what, std::string remedy, int line = 0) {
     return {project::Severity::error, std::move(what), std::move(remedy), {}, line};
 }
 
+// What the outermost element is called, and what a file with another one is told.
+struct Root {
+    const char* name;
+    const char* what;
+    const char* remedy;
+};
+
+constexpr Root kProjectRoot{"cutwater", "a Cutwater project",
+                            "open a file that starts with <cutwater>"};
+constexpr Root kLibraryRoot{"cutwater-library", "a Cutwater library",
+                            "open a file that starts with <cutwater-library>"};
+
 // Reads "MAJOR.MINOR"; a problem where it is not one or too new.
-std::optional<project::Problem> judgeVersion(ReaderState& state, pugi::xml_node root) {
+std::optional<project::Problem> judgeVersion(ReaderState& state, pugi::xml_node root,
+                                             const Root& expected) {
     const int line = state.lineOf(root);
     const pugi::xml_attribute attribute = root.attribute("version");
     if (!attribute)
-        return problem(
-            "the file does not say which version of the format it has",
-            fmt::format("write <cutwater version=\"{}.{}\">", kMajorVersion, kMinorVersion), line);
+        return problem("the file does not say which version of the format it has",
+                       fmt::format("write <{} version=\"{}.{}\">", expected.name, kMajorVersion,
+                                   kMinorVersion),
+                       line);
     const std::string_view version = attribute.value();
     const std::size_t dot = version.find('.');
     int major = 0, minor = 0;
@@ -44,15 +60,18 @@ std::optional<project::Problem> judgeVersion(ReaderState& state, pugi::xml_node 
     return std::nullopt;
 }
 
-} // namespace
-
-project::Outcome<Loaded> parse(const std::string& text) {
+template <typename Value>
+std::optional<project::Problems> parseInto(const std::string& text, const Root& expected,
+                                           Value& value) {
+    const auto stop = [](project::Problem found) {
+        return std::optional(project::Problems{std::move(found)});
+    };
     std::string_view source = text;
     if (source.substr(0, 3) == "\xEF\xBB\xBF") source.remove_prefix(3);
     if (source.size() > kMaxFileBytes)
-        return problem(fmt::format("the text is longer than {} MB", kMaxFileBytes >> 20),
-                       "split the project");
-    if (auto fault = scanDocument(source)) return *fault;
+        return stop(problem(fmt::format("the text is longer than {} MB", kMaxFileBytes >> 20),
+                            "split the project"));
+    if (auto fault = scanDocument(source)) return stop(*fault);
 
     // The parser works in place; `source` stays whole for what is kept word for word.
     std::vector<char> buffer(source.begin(), source.end());
@@ -62,25 +81,37 @@ project::Outcome<Loaded> parse(const std::string& text) {
         pugi::encoding_utf8);
     ReaderState state(source);
     if (!result)
-        return problem(fmt::format("the file is not well formed ({})", result.description()),
-                       "mend it, or take another copy",
-                       state.lines.lineOf(static_cast<std::size_t>(result.offset)));
+        return stop(problem(fmt::format("the file is not well formed ({})", result.description()),
+                            "mend it, or take another copy",
+                            state.lines.lineOf(static_cast<std::size_t>(result.offset))));
 
     const pugi::xml_node root = document.document_element();
-    if (std::strcmp(root.name(), "cutwater") != 0)
-        return problem(fmt::format("this is not a Cutwater project: its outermost element is <{}>",
-                                   root.name()),
-                       "open a file that starts with <cutwater>", state.lineOf(root));
-    if (auto fault = judgeVersion(state, root)) return *fault;
-
-    Loaded loaded;
+    if (std::strcmp(root.name(), expected.name) != 0)
+        return stop(problem(fmt::format("this is not {}: its outermost element is <{}>",
+                                        expected.what, root.name()),
+                            expected.remedy, state.lineOf(root)));
+    if (auto fault = judgeVersion(state, root, expected)) return stop(*fault);
     {
         Reader reader(state, root);
-        describe(reader, loaded.project);
-        reader.finish(&loaded.project.kept);
+        describe(reader, value);
+        reader.finish(&value.kept);
     }
     project::Problems problems = state.takeProblems();
-    if (!problems.empty()) return problems;
+    if (problems.empty()) return std::nullopt;
+    return problems;
+}
+
+} // namespace
+
+project::Outcome<Loaded> parse(const std::string& text) {
+    Loaded loaded;
+    if (auto problems = parseInto(text, kProjectRoot, loaded.project)) return *problems;
+    return loaded;
+}
+
+project::Outcome<library::Library> parseLibrary(const std::string& text) {
+    library::Library loaded;
+    if (auto problems = parseInto(text, kLibraryRoot, loaded)) return *problems;
     return loaded;
 }
 

@@ -57,6 +57,9 @@ struct TopEvent {
     std::string operatingMode; // in which state of the plant it is asked
     std::string severity;
     std::vector<std::string> endEffects; // of the worksheet, that this tree answers for
+    // How often the question comes up (starts, stops): the top event then happens this often times
+    // its probability. A rate > 0; empty: asked about at a random moment.
+    std::optional<Quantity> asked;
     std::string remark;
     SourceLine line;
     Kept kept;

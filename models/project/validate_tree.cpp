@@ -194,6 +194,9 @@ void judgeTrees(Judge& judge) {
         const TopEvent* first = judge.index.top(top.id);
         judge.id(place, top.id, first == &top, first->line.number);
         judge.reference(Target::node, top.node.id, place.with("node", top.node.line.number));
+        if (top.asked)
+            judge.quantity(*top.asked, place.with("how often it is asked", top.asked->line.number),
+                           {Dimension::rate}, Range::positive);
     }
     const Graph graph = nodeGraph(judge);
     const auto eventCount = static_cast<std::uint32_t>(project.events.size());

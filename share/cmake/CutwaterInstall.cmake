@@ -3,7 +3,7 @@
 include(CMakePackageConfigHelpers)
 
 set(cutwater_package_folder "${CMAKE_INSTALL_LIBDIR}/cmake/Cutwater")
-set(cutwater_offered project logic document reliability evidence sdk sdk_tree)
+set(cutwater_offered project logic library document reliability evidence worksheet sdk sdk_tree)
 list(TRANSFORM cutwater_offered PREPEND cutwater_ OUTPUT_VARIABLE cutwater_offered_targets)
 foreach(name ${cutwater_offered})
     set_target_properties(cutwater_${name} PROPERTIES EXPORT_NAME ${name})

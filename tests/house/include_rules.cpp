@@ -20,9 +20,11 @@ const Graph& modelsAllowed() {
     static const Graph allowed{
         {"models/project", {}},
         {"models/logic", {}},
-        {"models/document", {"models/project"}},
+        {"models/document", {"models/project", "models/library"}},
         {"models/reliability", {"models/project", "models/logic"}},
         {"models/evidence", {"models/reliability", "models/project", "models/logic"}},
+        {"models/worksheet", {"models/reliability", "models/project", "models/logic"}},
+        {"models/library", {"models/project"}},
     };
     return allowed;
 }

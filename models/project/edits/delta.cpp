@@ -95,6 +95,7 @@ Project factsOf(const Project& p) {
     facts.rules = p.rules;
     facts.assumptions = p.assumptions;
     facts.cautions = p.cautions;
+    facts.worksheet = p.worksheet;
     facts.kept = p.kept;
     facts.keptInSections = p.keptInSections;
     facts.newerMinorVersion = p.newerMinorVersion;

@@ -229,6 +229,7 @@ Project randomProject(std::uint32_t seed, int size, bool withKept) {
                           c.text(),
                           c.text(),
                           c.texts(),
+                          c.coin() ? std::optional(c.quantity()) : std::nullopt,
                           c.text(),
                           {},
                           c.kept()});

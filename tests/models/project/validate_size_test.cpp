@@ -96,7 +96,7 @@ TEST(ValidateSize, EachCircleOnce) {
             project.gates.push_back(std::move(gate));
         }
     project.gates.push_back(top);
-    project.tops.push_back({"T", "", {"top", {}}, "", "", {}, "", {}, {}});
+    project.tops.push_back({"T", "", {"top", {}}, "", "", {}, {}, "", {}, {}});
     const Problems problems = validate(project);
     ASSERT_EQ(problems.size(), 30u);
     for (int i = 0; i < 30; ++i) {

@@ -72,7 +72,7 @@ const Rule kRules[] = {
      "component of failure mode burner.fouled", "write burner"},
     {"ModeWithoutComponent", [](Project& p) { p.modes[0].component = ""; p.log[0].component = ""; }, kError, 200,
      "names nothing", "name a component"},
-    {"TopNode", [](Project& p) { p.tops.push_back({"T2", "", {"tpo", {651}}, "", "", {}, "", {601}, {}}); }, kError, 651, "node of top event T2 is tpo", "write top"},
+    {"TopNode", [](Project& p) { p.tops.push_back({"T2", "", {"tpo", {651}}, "", "", {}, {}, "", {601}, {}}); }, kError, 651, "node of top event T2 is tpo", "write top"},
     {"Member", [](Project& p) { p.commonCauses[0].members[2].id = "e9"; }, kError, 753, "member of common-cause group CC is e9", "write e1"},
     {"MemberIsGate", [](Project& p) { p.commonCauses[0].members[2].id = "both"; }, kError, 753, "is a gate, not an event", "name an event"},
     {"Through", [](Project& p) { p.connections[0].through[0].id = "fuze"; }, kError, 350, "way of connection feed is fuze", "write fuse"},

@@ -61,6 +61,7 @@ std::vector<Rule> worksheetRules() {
     {"ActionDoneNoDay", [](Project& p) { action(p, ActionState::done); }, kWarning, 280, "is done without a day", "the day it was done on"},
     {"ActionProvedNoProof", [](Project& p) { action(p, ActionState::proved).doneOn = "2026-03-01"; }, kWarning, 280, "nothing says how", "set it to done"},
     {"ActionDroppedNoReason", [](Project& p) { action(p, ActionState::dropped); }, kWarning, 280, "dropped without a reason", "say why"},
+    {"AskedInHours", [](Project& p) { p.tops[0].asked = quantity(5, Unit::hours, 611); }, kError, 611, "how often it is asked of top event T1", "/y"},
     {"OperatingTimePerHour", [](Project& p) { p.worksheet.operatingTime = quantity(1, Unit::perHour, 690); }, kError, 690, "operating time", "use one of"},
     {"OperatingTimeZero", [](Project& p) { p.worksheet.operatingTime = quantity(0, Unit::hours, 690); }, kError, 690, "operating time", "above 0"},
     {"ScaleWithoutRating", [](Project& p) { p.worksheet.severityScale = {{{}, "x", "", {}, {691}, {}}}; }, kError, 691, "severity scale has no rating", "1 to 10"},

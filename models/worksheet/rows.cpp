@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/worksheet/rows.h"
+
+#include "models/worksheet/reach.h"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <limits>
+
+namespace cutwater::worksheet {
+
+namespace {
+
+using project::ActionState;
+using project::FailureMode;
+
+constexpr std::size_t kDeepest = 100; // of a plant breakdown; deeper ones are cut at the top
+
+std::optional<int> rpnAfter(const FailureMode& mode) {
+    if (!mode.severityAfter && !mode.occurrenceAfter && !mode.detectionAfter) return {};
+    const auto after = [](const std::optional<int>& now, const std::optional<int>& then) {
+        return then ? then : now;
+    };
+    return riskPriorityNumber(after(mode.severityRating, mode.severityAfter),
+                              after(mode.occurrenceRating, mode.occurrenceAfter),
+                              after(mode.detectionRating, mode.detectionAfter));
+}
+
+bool isOpen(const project::Action& action) {
+    return action.state != ActionState::proved && action.state != ActionState::dropped;
+}
+
+template <typename T>
+double orLowest(const std::optional<T>& value) {
+    return value ? static_cast<double>(*value) : -std::numeric_limits<double>::infinity();
+}
+
+} // namespace
+
+std::string placeOf(const project::Index& index, const project::Component& component) {
+    std::vector<std::string> names;
+    const project::Component* part = &component;
+    for (; part && names.size() < kDeepest; part = index.component(part->parent))
+        names.push_back(!part->name.empty()  ? part->name
+                        : !part->tag.empty() ? part->tag
+                                             : part->id);
+    if (part) names.emplace_back("...");
+    std::reverse(names.begin(), names.end());
+    return fmt::format("{}", fmt::join(names, " > "));
+}
+
+Sheet sheetOf(const project::Project& project, const project::Index& index) {
+    Sheet sheet;
+    sheet.scales = scalesOf(project);
+    sheet.matrix = matrixOf(project);
+    sheet.time = operatingTimeOf(project, index);
+    const FrequencyBook book(project, index);
+    const auto criticalities = criticalitiesOf(project, index, book);
+    auto tops = topsOfModes(project, index);
+    sheet.rows.reserve(project.modes.size());
+    for (std::size_t i = 0; i < project.modes.size(); ++i) {
+        const FailureMode& mode = project.modes[i];
+        Row& row = sheet.rows.emplace_back();
+        row.mode = i;
+        row.facts = &mode;
+        row.component = index.component(mode.component);
+        if (row.component) row.place = placeOf(index, *row.component);
+        row.rpn =
+            riskPriorityNumber(mode.severityRating, mode.occurrenceRating, mode.detectionRating);
+        row.rpnAfter = rpnAfter(mode);
+        row.frequency = book.of(mode);
+        row.criticality = criticalities[i];
+        row.severityIndex = severityIndex(sheet.matrix, mode.severity);
+        if (row.frequency.perYear) {
+            row.computedOccurrence =
+                occurrenceRating(sheet.scales.occurrence, *row.frequency.perYear);
+            row.frequencyIndex = indexOf(sheet.matrix.frequencies, *row.frequency.perYear);
+        }
+        if (row.severityIndex && row.frequencyIndex)
+            row.riskIndex = *row.severityIndex + row.frequencyIndex->index;
+        row.tops = std::move(tops[i]);
+        row.dormant = mode.dormant || mode.model.kind == project::ModelKind::tested;
+        row.openActions = static_cast<std::size_t>(
+            std::count_if(mode.actions.begin(), mode.actions.end(), isOpen));
+    }
+    return sheet;
+}
+
+void sortRows(Sheet& sheet, Order order) {
+    const auto by = [&](auto key) {
+        std::stable_sort(sheet.rows.begin(), sheet.rows.end(),
+                         [&](const Row& a, const Row& b) { return key(a) > key(b); });
+    };
+    switch (order) {
+    case Order::file: by([](const Row& row) { return -static_cast<double>(row.mode); }); return;
+    case Order::severity:
+        by([](const Row& row) { return orLowest(row.criticality.number); });
+        by([](const Row& row) { return orLowest(row.facts->severityRating); });
+        by([](const Row& row) { return orLowest(row.severityIndex); });
+        return;
+    case Order::rpn:
+        by([](const Row& row) { return orLowest(row.facts->severityRating); });
+        by([](const Row& row) { return orLowest(row.rpn); });
+        return;
+    case Order::criticality:
+        by([](const Row& row) { return orLowest(row.criticality.number); });
+        return;
+    case Order::risk:
+        by([](const Row& row) { return orLowest(row.severityIndex); });
+        by([](const Row& row) { return orLowest(row.riskIndex); });
+        return;
+    }
+}
+
+std::vector<std::string> gapsOf(const Row& row) {
+    const FailureMode& mode = *row.facts;
+    std::vector<std::string> gaps;
+    const auto gap = [&](bool missing, const char* words) {
+        if (missing) gaps.emplace_back(words);
+    };
+    gap(mode.causes.empty(), "no cause");
+    gap(mode.localEffect.empty(), "no local effect");
+    gap(mode.endEffect.empty(), "no end effect");
+    gap(mode.detection.empty(), "nothing says how it is noticed");
+    gap(mode.severity.empty() && !mode.severityRating, "no severity");
+    const bool compensated = !mode.compensation.empty() && mode.compensation != "none";
+    gap(compensated && mode.provedBy.empty(), "no test proves the compensating provision");
+    gap(compensated && !mode.provedBy.empty() && mode.provedOn.empty(),
+        "the test of the compensating provision has no date");
+    if (row.dormant) {
+        gap(!mode.model.find(project::Role::interval), "dormant without a test interval");
+        gap(mode.model.lastTest.empty(), "dormant without the date of the last test");
+    }
+    gap(!row.frequency.perYear, "no frequency");
+    return gaps;
+}
+
+bool isOverdue(const project::Action& action, std::string_view today) {
+    const bool waits = action.state == ActionState::open || action.state == ActionState::underWay;
+    return waits && !action.due.empty() && !today.empty() && std::string_view(action.due) < today;
+}
+
+} // namespace cutwater::worksheet
