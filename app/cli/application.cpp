@@ -16,7 +16,8 @@ void sayNothing(QtMsgType, const QMessageLogContext&, const QString&) {}
 
 std::unique_ptr<QCoreApplication> makeApplication(int& argc, char** argv) {
     const bool draws = std::any_of(argv, argv + argc, [](const char* word) {
-        return std::string_view(word) == "draw" || std::string_view(word) == "report";
+        return std::string_view(word) == "draw" || std::string_view(word) == "draw-risk" ||
+               std::string_view(word) == "report";
     });
     if (!draws) return std::make_unique<QCoreApplication>(argc, argv);
     qputenv("QT_QPA_PLATFORM", "offscreen");

@@ -1,17 +1,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/registry.h"
 
+#include "app/cli/accept_command.h"
 #include "app/cli/check_command.h"
+#include "app/cli/convert_command.h"
 #include "app/cli/draw_command.h"
+#include "app/cli/draw_risk_command.h"
 #include "app/cli/help.h"
+#include "app/cli/import_command.h"
+#include "app/cli/library_command.h"
 #include "app/cli/list_command.h"
 #include "app/cli/new_command.h"
+#include "app/cli/take_command.h"
 
 namespace cutwater::cli {
 
 const std::vector<Command>& builtInCommands() {
     static const std::vector<Command> commands = {
-        newCommand(), checkCommand(), listCommand(), drawCommand(), helpCommand(),
+        newCommand(),      checkCommand(),       listCommand(),   drawCommand(),
+        drawRiskCommand(), convertCommand(),     importCommand(), acceptCommand(),
+        libraryCommand(),  libraryNewsCommand(), takeCommand(),   helpCommand(),
     };
     return commands;
 }

@@ -31,7 +31,7 @@ public:
     // The inputs of an accepted gate, those of the refused ones below it in their place.
     std::vector<project::Reference> inputsOf(std::size_t gate) const {
         std::vector<project::Reference> inputs;
-        std::unordered_set<std::string_view> taken;
+        std::unordered_set<std::string> taken;
         std::unordered_set<std::size_t> opened;
         // Last one first, so that the order stays that of the proposal.
         std::vector<Id> left;

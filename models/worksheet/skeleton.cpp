@@ -40,8 +40,14 @@ public:
             if (const Component* component = index.component(project.modes[i].component))
                 m_modesOf[position(*component)].push_back(i);
         for (const project::Event& event : project.events)
-            if (!event.mode.empty() && event.kind == project::EventKind::basic)
+            if (!event.mode.empty() && event.kind != project::EventKind::house &&
+                event.kind != project::EventKind::conditioning)
                 m_eventOfMode.try_emplace(event.mode, event.id);
+        for (std::size_t i = 0; i < project.connections.size(); ++i) {
+            const project::Connection& connection = project.connections[i];
+            if (connection.path == project::SupplyPath::feed)
+                m_feeds[connection.to][connection.medium].push_back(i);
+        }
     }
 
     project::Outcome<Skeleton> make(const std::string& effect) {
@@ -89,7 +95,7 @@ private:
             else
                 loose.push_back(mode);
         }
-        const std::size_t top = add(GateKind::orGate, "effect", m_skeleton.effect,
+        const std::size_t top = add(GateKind::orGate, freeTop(), m_skeleton.effect,
                                     fmt::format("Any of the {} failure modes whose end effect is "
                                                 "this one is enough, so says the worksheet.",
                                                 members.size()));
@@ -116,6 +122,8 @@ private:
                 m_supplied.emplace_back(component, into);
         }
         addSupplies();
+        for (std::size_t at = 0; at < m_skeleton.proposals.size(); ++at)
+            if (gate(at).inputs.empty()) input(at, undeveloped(gate(at)));
         m_skeleton.top.name = m_skeleton.effect;
         m_skeleton.top.endEffects = {m_skeleton.effect};
         m_skeleton.top.node.id = m_skeleton.proposals.front().gate.id;
@@ -145,6 +153,7 @@ private:
             for (const project::Reference& source : load.suppliedBy)
                 if (const Component* supplier = m_index.component(source.id))
                     suppliers.push_back(supplier);
+            addFeeds(load, into);
             if (suppliers.empty()) continue;
             if (suppliers.size() > 1 && alike(suppliers))
                 addRedundant(load, suppliers, into);
@@ -152,6 +161,47 @@ private:
                 for (const Component* supplier : suppliers)
                     addLost(*supplier, into);
         }
+    }
+
+    // A medium that arrives over two feeds or more, as the network of connections has it.
+    void addFeeds(const Component& load, std::size_t into) {
+        const auto found = m_feeds.find(load.id);
+        if (found == m_feeds.end()) return;
+        for (const auto& [medium, feeds] : found->second) {
+            if (feeds.size() < 2) continue;
+            const std::string key = load.id + '\n' + medium;
+            if (const auto made = m_supplyGate.find(key); made != m_supplyGate.end()) {
+                input(into, gate(made->second).id);
+                continue;
+            }
+            const std::size_t all = add(
+                GateKind::andGate, load.id + "-feeds",
+                fmt::format("{} without {}", nameOf(load), medium),
+                fmt::format("{} arrives at {} over {} feeds: each is taken as enough alone. Look "
+                            "whether it is so, and what they share.",
+                            medium, nameOf(load), feeds.size()),
+                false);
+            m_supplyGate[key] = all;
+            input(into, gate(all).id);
+            for (const std::size_t feed : feeds)
+                addFeed(m_project.connections[feed], all);
+        }
+    }
+
+    void addFeed(const project::Connection& feed, std::size_t into) {
+        const std::size_t leg =
+            add(GateKind::orGate, feed.id + "-lost",
+                "no supply over " + (feed.name.empty() ? feed.id : feed.name),
+                fmt::format("The source or something on the way fails; all failure modes of what "
+                            "the feed runs through are taken to end it. Take out those that do "
+                            "not."),
+                false);
+        input(into, gate(leg).id);
+        for (const project::Reference& device : feed.through)
+            if (const Component* component = m_index.component(device.id))
+                for (const std::size_t mode : m_modesOf[position(*component)])
+                    input(leg, eventOf(mode));
+        if (const Component* source = m_index.component(feed.from)) addLost(*source, leg);
     }
 
     static bool alike(const std::vector<const Component*>& suppliers) {
@@ -188,9 +238,12 @@ private:
             const auto& modes = m_modesOf[position(supplier)];
             found->second =
                 add(GateKind::orGate, supplier.id + "-lost", "no supply from " + nameOf(supplier),
-                    fmt::format("All {} failure modes of {} are taken to end its "
-                                "supply. Take out those that do not.",
-                                modes.size(), nameOf(supplier)),
+                    modes.empty() ? fmt::format("{} has no failure mode in the worksheet: how can "
+                                                "it fail?",
+                                                nameOf(supplier))
+                                  : fmt::format("Every failure mode of {} ({}) is taken to end its "
+                                                "supply. Take out those that do not.",
+                                                nameOf(supplier), modes.size()),
                     false);
             const std::size_t lost = found->second;
             for (const std::size_t mode : modes)
@@ -260,6 +313,16 @@ private:
         return event.id;
     }
 
+    // What the worksheet does not say stays to be developed.
+    Id undeveloped(const project::Gate& of) {
+        project::Event event;
+        event.id = freeNode(of.id + "-unknown");
+        event.kind = project::EventKind::undeveloped;
+        event.name = of.name + ": the worksheet says nothing";
+        m_skeleton.events.push_back(event);
+        return event.id;
+    }
+
     Id freeNode(const std::string& wanted) {
         const std::string stem = wanted.substr(0, 110);
         std::string id = stem;
@@ -278,6 +341,7 @@ private:
     const project::Index& m_index;
     std::vector<std::vector<std::size_t>> m_modesOf; // by component
     std::unordered_map<std::string, Id> m_eventOfMode;
+    std::unordered_map<std::string, std::map<std::string, std::vector<std::size_t>>> m_feeds;
     std::unordered_map<std::string, std::size_t> m_gateOf, m_supplyGate, m_lostGate;
     std::unordered_set<std::string> m_takenNodes;
     std::vector<std::pair<std::size_t, std::size_t>> m_supplied; // component, gate above
