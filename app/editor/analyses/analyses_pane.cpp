@@ -3,9 +3,11 @@
 
 #include "app/editor/analyses/analysis_page.h"
 #include "app/editor/analyses/plugins_dialog.h"
+#include "app/editor/analyses/result_view.h"
 
 #include <QAction>
 #include <QLabel>
+#include <QShortcut>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
@@ -22,6 +24,10 @@ AnalysesPane::AnalysesPane(sdk::Host& host, Selection* selection, QWidget* paren
     m_tabs->setAccessibleName(tr("Open analyses"));
     m_tabs->setUsesScrollButtons(true);
     connect(m_tabs, &QTabWidget::tabCloseRequested, this, &AnalysesPane::close);
+    connect(m_tabs, &QTabWidget::currentChanged, this, &AnalysesPane::refresh);
+    auto* const closing = new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_F4), this);
+    closing->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(closing, &QShortcut::activated, this, [this] { close(m_tabs->currentIndex()); });
     m_empty->setAlignment(Qt::AlignCenter);
     m_empty->setWordWrap(true);
     auto* const layout = new QVBoxLayout(this);
@@ -50,8 +56,27 @@ AnalysesPane::~AnalysesPane() = default;
 
 void AnalysesPane::setProject(std::shared_ptr<const project::Project> project) {
     m_project = std::move(project);
+    refresh();
+}
+
+// Twelve open pages would make every edit slow: those out of sight follow when they are looked at.
+void AnalysesPane::refresh() {
+    auto* const page = static_cast<AnalysisPage*>(m_tabs->currentWidget());
+    if (page && isVisible() && page->project() != m_project) page->setProject(m_project);
+}
+
+void AnalysesPane::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    refresh();
+}
+
+std::vector<std::shared_ptr<const sdk::Result>> AnalysesPane::results() const {
+    std::vector<std::shared_ptr<const sdk::Result>> results;
     for (int tab = 0; tab < m_tabs->count(); ++tab)
-        static_cast<AnalysisPage*>(m_tabs->widget(tab))->setProject(m_project);
+        if (const auto* const page = static_cast<AnalysisPage*>(m_tabs->widget(tab));
+            page->newest())
+            results.push_back(page->newest()->result());
+    return results;
 }
 
 AnalysisPage* AnalysesPane::open(const std::string& id) {

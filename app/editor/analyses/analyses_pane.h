@@ -33,6 +33,8 @@ public:
     // The page of an analysis, opened where it is not yet; null where there is none of that id.
     AnalysisPage* open(const std::string& id);
     void close(int tab);
+    // The newest result of each open page, for a report.
+    std::vector<std::shared_ptr<const sdk::Result>> results() const;
     QTabWidget* tabs() const { return m_tabs; }
 
     // Sentences about plug-ins that failed while the program ran, by file.
@@ -42,8 +44,12 @@ public:
 signals:
     void opened(); // a page was asked for: whoever holds the pane shows it
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     void showEmpty();
+    void refresh();
 
     sdk::Host& m_host;
     Selection* m_selection;

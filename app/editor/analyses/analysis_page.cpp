@@ -177,6 +177,7 @@ bool AnalysisPage::load() {
 void AnalysisPage::setProject(std::shared_ptr<const project::Project> project) {
     const bool first = !m_project;
     m_project = std::move(project);
+    m_index.reset();
     if (!load() || first) return;
     if (m_newest && m_computed != m_project && !m_runner.isRunning())
         showState(tr("\u27F3 Stale: the project has changed since. Run it again."));
@@ -288,7 +289,8 @@ void AnalysisPage::connectView(ResultView* view) {
 
 void AnalysisPage::choose(const std::vector<std::string>& ids, const QString& reason) {
     if (!m_project) return;
-    const project::Index index(*m_project);
+    if (!m_index) m_index = std::make_unique<project::Index>(*m_project);
+    const project::Index& index = *m_index;
     std::set<project::Id> nodes;
     for (const std::string& id : ids) {
         if (index.gate(id) || index.event(id)) nodes.insert(id);

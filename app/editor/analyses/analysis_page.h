@@ -3,6 +3,7 @@
 
 #include "app/editor/analyses/analysis_runner.h"
 #include "app/editor/selection/selection.h"
+#include "models/project/index.h"
 
 #include <QTimer>
 #include <QWidget>
@@ -32,6 +33,7 @@ public:
     const sdk::PluginFacts& facts() const { return m_facts; }
     // A new snapshot. A result that is shown stays, marked as one of before.
     void setProject(std::shared_ptr<const project::Project> project);
+    const std::shared_ptr<const project::Project>& project() const { return m_project; }
     void run();
     void cancel();
     // Keeps the newest result in sight, beside the ones to come.
@@ -63,7 +65,8 @@ private:
     sdk::Analysis* m_analysis = nullptr;
     Selection* m_selection;
     std::shared_ptr<const project::Project> m_project, m_computed;
-    QString m_caption; // of the run
+    std::unique_ptr<project::Index> m_index; // of m_project, made when it is asked
+    QString m_caption;                       // of the run
     ParameterForm* m_form;
     QPushButton* m_runButton;
     QPushButton* m_cancelButton;

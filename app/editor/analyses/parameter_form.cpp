@@ -48,7 +48,7 @@ void ParameterForm::show(std::vector<sdk::Parameter> parameters,
                                       m_parameters.end(), same) &&
                            sameTops(m_project.get(), project.get());
     m_project = std::move(project);
-    m_index = m_project ? std::make_unique<project::Index>(*m_project) : nullptr;
+    m_index.reset(); // made when it is asked
     if (unchanged) return;
 
     std::map<std::string, QString> typed;
@@ -81,8 +81,10 @@ void ParameterForm::show(std::vector<sdk::Parameter> parameters,
     m_body->show();
 }
 
-bool ParameterForm::exists(const std::string& id) const {
-    return !m_index || m_index->top(id) || m_index->gate(id) || m_index->event(id);
+bool ParameterForm::exists(const std::string& id) {
+    if (!m_project) return true;
+    if (!m_index) m_index = std::make_unique<project::Index>(*m_project);
+    return m_index->top(id) || m_index->gate(id) || m_index->event(id);
 }
 
 project::Outcome<sdk::Values> ParameterForm::read() {

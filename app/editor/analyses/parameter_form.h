@@ -42,7 +42,7 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
-    bool exists(const std::string& id) const;
+    bool exists(const std::string& id);
 
     std::vector<sdk::Parameter> m_parameters;
     std::shared_ptr<const project::Project> m_project;

@@ -11,10 +11,13 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QComboBox>
+#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListView>
+#include <QMessageBox>
 #include <QPushButton>
+#include <QSaveFile>
 #include <QScrollBar>
 #include <QShortcut>
 #include <QSplitter>
@@ -87,6 +90,9 @@ ResultView::ResultView(std::shared_ptr<const sdk::Result> result, const QString&
     auto* const csv = new QPushButton(tr("Copy CSV"), this);
     text->setToolTip(tr("Copies everything: tables, plots as numbers, and notes"));
     csv->setToolTip(text->toolTip());
+    auto* const file = new QPushButton(tr("Save..."), this);
+    file->setToolTip(tr("Saves everything as text or as CSV"));
+    connect(file, &QPushButton::clicked, this, &ResultView::askWhere);
     connect(text, &QPushButton::clicked, this,
             [this] { QApplication::clipboard()->setText(asText()); });
     connect(csv, &QPushButton::clicked, this,
@@ -108,6 +114,7 @@ ResultView::ResultView(std::shared_ptr<const sdk::Result> result, const QString&
     bar->addWidget(m_chooser, 1);
     bar->addWidget(text);
     bar->addWidget(csv);
+    bar->addWidget(file);
     auto* const belowLayout = new QVBoxLayout(below);
     belowLayout->setContentsMargins(0, 0, 0, 0);
     belowLayout->addLayout(bar);
@@ -201,6 +208,23 @@ void ResultView::showItem(int item) {
 
 QWidget* ResultView::page() const {
     return m_stack->currentWidget();
+}
+
+QString ResultView::save(const QString& path) const {
+    const bool csv = path.endsWith(".csv", Qt::CaseInsensitive);
+    const QByteArray bytes = (csv ? asCsv() : asText()).toUtf8();
+    QSaveFile file(path);
+    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit())
+        return {};
+    return tr("%1 cannot be written (%2); choose another place.").arg(path, file.errorString());
+}
+
+void ResultView::askWhere() {
+    const QString path = QFileDialog::getSaveFileName(this, tr("Save result"), "result.csv",
+                                                      tr("Tables (*.csv);;Text (*.txt)"));
+    if (path.isEmpty()) return;
+    const QString mistake = save(path);
+    if (!mistake.isEmpty()) QMessageBox::warning(this, tr("Save result"), mistake);
 }
 
 QString ResultView::asText() const {

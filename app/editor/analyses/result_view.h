@@ -28,6 +28,8 @@ public:
     const QString& caption() const { return m_caption; }
     QString asText() const;
     QString asCsv() const;
+    // As CSV where the name ends with ".csv", else as text. Empty, or the sentence why not.
+    QString save(const QString& path) const;
     // The table or plot that is shown, made when it is first looked at.
     QWidget* page() const;
     QComboBox* chooser() const { return m_chooser; }
@@ -40,6 +42,7 @@ private:
     void fillNotes();
     void fillChooser();
     void showItem(int item);
+    void askWhere();
 
     std::shared_ptr<const sdk::Result> m_result;
     QString m_caption;

@@ -124,6 +124,37 @@ TEST(AnalysesPane, AnswersAsTheShellDoes) {
     EXPECT_TRUE(pane.failures().empty());
 }
 
+TEST(AnalysesPane, PagesFollowTheProjectWhenTheyAreLookedAt) {
+    sdk::Host host({CUTWATER_PLUGINS});
+    editor::Selection selection;
+    AnalysesPane pane(host, &selection);
+    const auto first = std::make_shared<const project::Project>(plants::twoPumps());
+    const auto second = std::make_shared<const project::Project>(plants::twoPumps());
+    pane.setProject(first);
+    pane.show();
+    AnalysisPage* const sets = pane.open("cut-sets");
+    AnalysisPage* const chance = pane.open("probability");
+    chance->run();
+    ASSERT_TRUE(ended(*chance));
+    EXPECT_EQ(pane.results().size(), 1u);
+    pane.setProject(second);
+    EXPECT_EQ(chance->project(), second);
+    EXPECT_EQ(sets->project(), first); // out of sight
+    pane.open("cut-sets");
+    EXPECT_EQ(sets->project(), second);
+    pane.hide();
+    pane.setProject(first);
+    EXPECT_EQ(sets->project(), second);
+    pane.show();
+    EXPECT_EQ(sets->project(), first);
+    // Closed by key.
+    pane.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&pane));
+    pane.tabs()->setFocus();
+    QTest::keyClick(&pane, Qt::Key_F4, Qt::ControlModifier);
+    EXPECT_EQ(pane.tabs()->count(), 1);
+}
+
 TEST(AnalysesPane, ATabIsClosedWhileItRuns) {
     sdk::Host host({fixture("fixture-good")});
     editor::Selection selection;

@@ -7,12 +7,14 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QComboBox>
+#include <QFile>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
 #include <QSignalSpy>
 #include <QTableView>
+#include <QTemporaryDir>
 #include <QTest>
 
 #include <gmock/gmock.h>
@@ -196,4 +198,13 @@ TEST(ResultView, ShowsNotesOnTopAndEveryTableAndPlot) {
     EXPECT_FALSE(qobject_cast<TablePage*>(view.page()));
     EXPECT_THAT(view.asText().toStdString(), HasSubstr("Mind your head."));
     EXPECT_THAT(view.asCsv().toStdString(), HasSubstr("# table t: Table\n"));
+    const QTemporaryDir folder;
+    for (const char* const name : {"r.csv", "r.txt"}) {
+        EXPECT_EQ(view.save(folder.filePath(name)), QString());
+        QFile file(folder.filePath(name));
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+        EXPECT_EQ(QString::fromUtf8(file.readAll()), name[2] == 'c' ? view.asCsv() : view.asText());
+    }
+    EXPECT_THAT(view.save(folder.filePath("no/r.csv")).toStdString(),
+                HasSubstr("cannot be written"));
 }
