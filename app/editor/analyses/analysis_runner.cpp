@@ -3,6 +3,7 @@
 
 #include <atomic>
 #include <chrono>
+#include <new>
 
 namespace cutwater::editor {
 namespace {
@@ -17,10 +18,16 @@ constexpr auto kBetweenReports = 100ms;
 sdk::Answer<sdk::Result> checkedRun(const sdk::Analysis& analysis, const sdk::PluginFacts& facts,
                                     const project::Project& project, const sdk::Values& values,
                                     const sdk::Job& job) {
-    project::Problems errors;
-    for (project::Problem& problem : project::validate(project))
-        if (problem.severity == project::Severity::error) errors.push_back(std::move(problem));
-    if (!errors.empty()) return sdk::Answer<sdk::Result>::failed(std::move(errors));
+    try {
+        project::Problems errors;
+        for (project::Problem& problem : project::validate(project))
+            if (problem.severity == project::Severity::error) errors.push_back(std::move(problem));
+        if (!errors.empty()) return sdk::Answer<sdk::Result>::failed(std::move(errors));
+    } catch (const std::bad_alloc&) {
+        return sdk::Answer<sdk::Result>::stopped(
+            Ending::overLimit, {project::Severity::error, "there is not enough memory",
+                                "close other programs and run it again", "", 0});
+    }
     return sdk::runGuarded(analysis, facts, project, values, job);
 }
 

@@ -13,6 +13,7 @@
 #include "tests/plugins/analyses/plants.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QComboBox>
 #include <QSignalSpy>
 #include <QTabWidget>
@@ -147,12 +148,22 @@ TEST(AnalysesPane, PagesFollowTheProjectWhenTheyAreLookedAt) {
     EXPECT_EQ(sets->project(), second);
     pane.show();
     EXPECT_EQ(sets->project(), first);
-    // Closed by key.
+}
+
+TEST(AnalysesPane, ATabIsClosedByKey) {
+    sdk::Host host({CUTWATER_PLUGINS});
+    editor::Selection selection;
+    AnalysesPane pane(host, &selection);
+    pane.show();
+    pane.setProject(std::make_shared<const project::Project>(plants::twoPumps()));
+    pane.open("probability");
+    AnalysisPage* const page = pane.open("cut-sets");
     pane.activateWindow();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&pane));
-    pane.tabs()->setFocus();
-    QTest::keyClick(&pane, Qt::Key_F4, Qt::ControlModifier);
-    EXPECT_EQ(pane.tabs()->count(), 1);
+    page->form()->field("limit")->editor()->setFocus();
+    QTest::keyClick(page->form()->field("limit")->editor(), Qt::Key_F4, Qt::ControlModifier);
+    ASSERT_EQ(pane.tabs()->count(), 1);
+    EXPECT_EQ(pane.tabs()->tabText(0), "Probability of the top events");
 }
 
 TEST(AnalysesPane, ATabIsClosedWhileItRuns) {

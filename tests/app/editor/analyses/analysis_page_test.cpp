@@ -21,6 +21,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 using namespace cutwater;
 using editor::AnalysisPage;
 using editor::TablePage;
@@ -127,6 +129,42 @@ TEST_F(Page, ClosedWhileItRuns) {
     page->run();
     QTest::qWait(20);
     page.reset(); // stops the run and waits for its end
+}
+
+// Two hundred snapshots, each analysed, some replaced half way by the next: every run that is not
+// replaced answers, no other one does, and no snapshot is held any longer.
+TEST_F(Page, TwoHundredQuickRuns) {
+    const sdk::PluginFacts& facts = *host.find(sdk::PluginKind::analysis, "cut-sets");
+    const sdk::Analysis& analysis = *host.analysis("cut-sets");
+    std::vector<std::weak_ptr<const project::Project>> snapshots;
+    editor::AnalysisRunner runner;
+    int answers = 0, awaited = 0;
+    double last = 0;
+    QObject::connect(&runner, &editor::AnalysisRunner::finished, &runner, [&](const auto& answer) {
+        ++answers;
+        ASSERT_TRUE(answer->content);
+        last = plants::number(plants::table(*answer->content, "sets"), 0, "probability");
+    });
+    for (int i = 0; i < 200; ++i) {
+        auto plant = std::make_shared<project::Project>(plants::twoPumps());
+        plant->events[2] = plants::event("panel", 0.001 * (i + 1));
+        snapshots.emplace_back(plant);
+        runner.run(analysis, facts, std::move(plant), {});
+        if (i % 4 == 0) {
+            ASSERT_TRUE(QTest::qWaitFor([&] { return !runner.isRunning(); }, 10000));
+            ++awaited;
+            EXPECT_NEAR(last, 0.001 * (i + 1), 1e-15);
+        }
+    }
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !runner.isRunning() && !runner.isBusy(); }, 10000));
+    EXPECT_NEAR(last, 0.2, 1e-15);
+    EXPECT_GE(answers, awaited + 1);
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] {
+            return std::all_of(snapshots.begin(), snapshots.end(),
+                               [](const auto& snapshot) { return snapshot.expired(); });
+        },
+        10000));
 }
 
 TEST_F(Page, AResultOfBeforeIsMarkedStale) {
