@@ -13,6 +13,7 @@ constexpr std::size_t kFirstCache = std::size_t{1} << 10;
 constexpr std::size_t kLargestCache = std::size_t{1} << 24;
 // Of the table and of the nodes that it is filled with at most.
 constexpr std::size_t kBytesPerPlace = sizeof(std::uint32_t) + sizeof(BddNode) * 2 / 3;
+constexpr std::size_t kLossesPerPlace = 2;
 // The third operand of cached conjunctions, which have only two: never a real edge.
 constexpr Edge kConjunctionMark = 0xffffffff;
 
@@ -92,10 +93,14 @@ void Bdd::growTable() {
     growCache();
 }
 
-// The cache follows the nodes; what it knew is kept.
+// The cache follows the nodes.
 void Bdd::growCache() {
     const std::size_t size = std::min(m_table.size(), kLargestCache);
-    if (size <= m_cache.size()) return;
+    if (size > m_cache.size()) resizeCache(size);
+}
+
+// What it knew is kept.
+void Bdd::resizeCache(std::size_t size) {
     const std::size_t bytes = (size - m_cache.size()) * sizeof(CacheEntry);
     m_budget.take(bytes);
     m_taken += bytes;
@@ -104,6 +109,20 @@ void Bdd::growCache() {
     old.swap(m_cache);
     for (const CacheEntry& entry : old)
         if (entry.a != 0) slot(entry.a, entry.b, entry.c) = entry;
+}
+
+// Few nodes may take many operations (a grid in the order of its levels makes 7,000 nodes in half a
+// million): the cache also grows where it loses answers as fast as it takes them in.
+void Bdd::store(Edge a, Edge b, Edge c, Edge result) {
+    CacheEntry& entry = slot(a, b, c);
+    if (entry.a != 0 && ++m_lost > kLossesPerPlace * m_cache.size() &&
+        m_cache.size() < kLargestCache) {
+        m_lost = 0;
+        resizeCache(2 * m_cache.size());
+        slot(a, b, c) = {a, b, c, result};
+        return;
+    }
+    entry = {a, b, c, result};
 }
 
 Bdd::CacheEntry& Bdd::slot(Edge a, Edge b, Edge c) {
@@ -166,8 +185,7 @@ Edge Bdd::conjunction(Edge a, Edge b) {
             m_tasks.pop();
             m_budget.step();
             result = make(finished.level, finished.high, result);
-            slot(finished.a, finished.b, kConjunctionMark) = {finished.a, finished.b,
-                                                              kConjunctionMark, result};
+            store(finished.a, finished.b, kConjunctionMark, result);
         }
     }
 }
@@ -269,7 +287,7 @@ Edge Bdd::ifThenElse(Edge f, Edge g, Edge h) {
             m_tasks.pop();
             m_budget.step();
             result = make(finished.level, finished.high, result);
-            slot(finished.a, finished.b, finished.c) = {finished.a, finished.b, finished.c, result};
+            store(finished.a, finished.b, finished.c, result);
             if (finished.half & 2u) result ^= 1u;
         }
     }

@@ -71,7 +71,9 @@ private:
 
     void growTable();
     void growCache();
+    void resizeCache(std::size_t size);
     CacheEntry& slot(Edge a, Edge b, Edge c);
+    void store(Edge a, Edge b, Edge c, Edge result);
     static bool simpleConjunction(Edge& a, Edge& b, Edge& result);
     bool simpleChoice(Edge& f, Edge& g, Edge& h, bool& negate, Edge& result);
 
@@ -80,6 +82,7 @@ private:
     std::vector<std::uint32_t> m_table; // open addressing; 0 is empty
     std::vector<CacheEntry> m_cache;
     PlainStack<Task> m_tasks;
+    std::size_t m_lost = 0; // answers that others have pushed out since the cache grew
     std::size_t m_taken = 0, m_ceiling = ~std::size_t{0};
 };
 
