@@ -14,9 +14,11 @@
 #include <QComboBox>
 #include <QEvent>
 #include <QLabel>
+#include <QStyle>
 #include <QToolBar>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 
 namespace cutwater::editor {
@@ -63,6 +65,7 @@ DiagramPanel::DiagramPanel(Session& session, Selection& selection, const sdk::La
         m_busy->raise();
     });
 
+    setAnimated(style()->styleHint(QStyle::SH_Widget_Animation_Duration, nullptr, this) != 0);
     connectView();
     connect(m_worker, &LayoutWorker::answered, this, &DiagramPanel::take);
     connect(&m_session, &Session::projectChanged, this, [this] { refresh(); });
@@ -175,6 +178,26 @@ void DiagramPanel::makeBar(QToolBar* bar) {
 
 void DiagramPanel::setAnimated(bool animated) {
     m_scene->setAnimated(animated);
+    action("animate")->setChecked(animated);
+}
+
+QVariantMap DiagramPanel::habits() const {
+    return {{QStringLiteral("animate"), action("animate")->isChecked()},
+            {QStringLiteral("overview"), m_overview->isWanted()},
+            {QStringLiteral("captions"), static_cast<int>(m_captions)},
+            {QStringLiteral("paper"), static_cast<int>(m_paper)}};
+}
+
+void DiagramPanel::setHabits(const QVariantMap& habits) {
+    const auto value = [&](const char* name, const QVariant& standard) {
+        return habits.value(QLatin1String(name), standard);
+    };
+    setAnimated(value("animate", true).toBool());
+    m_overview->setWanted(value("overview", true).toBool());
+    action("overview")->setChecked(m_overview->isWanted());
+    setCaptions(static_cast<CaptionKind>(std::clamp(value("captions", 0).toInt(), 0, 2)));
+    setPaper(value("paper", 0).toInt() == 1 ? drawing::Paper::a3 : drawing::Paper::a4,
+             m_orientation);
 }
 
 void DiagramPanel::setKind(ViewKind kind) {

@@ -14,6 +14,7 @@
 
 #include <QElapsedTimer>
 #include <QTimer>
+#include <QVariantMap>
 #include <QWidget>
 
 #include <map>
@@ -48,7 +49,11 @@ public:
     DiagramView& view() { return *m_view; }
     DiagramScene& scene() { return *m_scene; }
 
-    void setAnimated(bool animated); // off where the user does not like things that move
+    // Off where the user, or his desktop, does not like things that move.
+    void setAnimated(bool animated);
+    // Captions, overview and motion, for the window's settings.
+    QVariantMap habits() const;
+    void setHabits(const QVariantMap& habits);
     void setKind(ViewKind kind);
     ViewKind kind() const { return m_kind; }
     void setCaptions(CaptionKind kind);
@@ -123,7 +128,9 @@ private:
 
     // panel_edits.cpp
     const PageBox* currentBox() const;
+    project::edits::Use useNow(const PageBox& box) const;
     std::vector<project::edits::Use> selectedUses() const;
+    Spot afterRemoval() const;
     bool apply(const Edit& edit); // selects what was touched
     void addInput();
     void addSibling();

@@ -62,6 +62,11 @@ void DiagramPanel::makeActions() {
     overview->setCheckable(true);
     overview->setChecked(true);
 
+    QAction* animate = add("animate", tr("Move boxes smoothly"), {},
+                           [this] { setAnimated(action("animate")->isChecked()); });
+    animate->setCheckable(true);
+    animate->setChecked(true);
+
     add("find", tr("Find in the tree"), QKeySequence::Find, [this] { m_find->begin(); });
     add("findNext", tr("Next hit"), QKeySequence(Qt::Key_F3), [this] { nextHit(1); });
     add("findPrevious", tr("Previous hit"), QKeySequence(tr("Shift+F3")), [this] { nextHit(-1); });

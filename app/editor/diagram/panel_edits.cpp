@@ -25,13 +25,29 @@ const PageBox* DiagramPanel::currentBox() const {
     return m_scene->page() && current != kNoBox ? &m_scene->page()->boxes[current] : nullptr;
 }
 
+edits::Use DiagramPanel::useNow(const PageBox& box) const {
+    edits::Use use = useOf(*m_answer->tree, box);
+    if (box.parent.empty() || box.beside) return use;
+    // The picture may be an edit behind: rows are those of the latest snapshot.
+    for (const project::Gate& gate : m_session.project()->gates) {
+        if (gate.id != box.parent) continue;
+        const bool same = use.row < gate.inputs.size() && gate.inputs[use.row].id == box.node;
+        for (std::size_t row = 0; !same && row < gate.inputs.size(); ++row)
+            if (gate.inputs[row].id == box.node) {
+                use.row = row;
+                break;
+            }
+    }
+    return use;
+}
+
 std::vector<edits::Use> DiagramPanel::selectedUses() const {
     std::vector<edits::Use> uses;
     if (!m_scene->page() || !m_answer || !m_answer->tree) return uses;
     for (const Spot& spot : m_selection.spots()) {
         const std::size_t box = m_scene->boxOf(spot.node, spot.parent);
         if (box == kNoBox) continue;
-        const edits::Use use = useOf(*m_answer->tree, m_scene->page()->boxes[box]);
+        const edits::Use use = useNow(m_scene->page()->boxes[box]);
         if (std::find(uses.begin(), uses.end(), use) == uses.end()) uses.push_back(use);
     }
     return uses;
@@ -58,7 +74,8 @@ void DiagramPanel::addInput() {
 void DiagramPanel::addSibling() {
     const PageBox* box = currentBox();
     if (!box || box->parent.empty() || box->beside) return;
-    const edits::Place place{box->parent, static_cast<std::size_t>(std::max(box->input, 0)) + 1};
+    if (!m_answer || !m_answer->tree) return;
+    const edits::Place place{box->parent, useNow(*box).row + 1};
     const std::string name = tr("New event").toStdString();
     if (!apply([=](const Project& project) { return edits::addEvent(project, place, name); }))
         return;
@@ -67,13 +84,30 @@ void DiagramPanel::addSibling() {
     rename(m_touched.back());
 }
 
+// The neighbour to the right, else to the left, else the gate above: a second Delete must not take
+// more than a neighbour.
+Spot DiagramPanel::afterRemoval() const {
+    const PageBox* box = currentBox();
+    if (!box || box->owner == kNoBox) return {};
+    const Page& page = *m_scene->page();
+    const PageBox& above = page.boxes[box->owner];
+    const auto stays = [&](std::size_t b) {
+        const auto& spots = m_selection.spots();
+        return std::find(spots.begin(), spots.end(), Spot{page.boxes[b].node, above.node}) ==
+               spots.end();
+    };
+    const auto here = std::find(above.inputs.begin(), above.inputs.end(), m_scene->current());
+    for (auto right = here; right != above.inputs.end(); ++right)
+        if (stays(*right)) return {page.boxes[*right].node, above.node};
+    for (auto left = here; left != above.inputs.begin();)
+        if (stays(*--left)) return {page.boxes[*left].node, above.node};
+    return {above.node, above.parent};
+}
+
 void DiagramPanel::removeSelected() {
     const std::vector<edits::Use> uses = selectedUses();
     if (uses.empty()) return;
-    const PageBox* box = currentBox();
-    const Spot next = box && box->owner != kNoBox ? Spot{m_scene->page()->boxes[box->owner].node,
-                                                         m_scene->page()->boxes[box->owner].parent}
-                                                  : Spot{};
+    const Spot next = afterRemoval();
     if (!apply([=](const Project& project) { return edits::removeUses(project, uses); })) return;
     m_selection.selectSpots(next.node.empty() ? std::vector<Spot>{} : std::vector<Spot>{next});
 }
@@ -148,7 +182,7 @@ void DiagramPanel::separateSelected() {
 void DiagramPanel::reorderCurrent(int steps) {
     const PageBox* box = currentBox();
     if (!box || box->parent.empty() || box->beside || !m_answer || !m_answer->tree) return;
-    const edits::Use use = useOf(*m_answer->tree, *box);
+    const edits::Use use = useNow(*box);
     const Spot spot{box->node, box->parent};
     apply([=](const Project& project) { return edits::reorder(project, use, steps); });
     m_selection.selectSpots({spot});

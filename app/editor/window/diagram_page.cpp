@@ -19,11 +19,11 @@ DiagramPanel* addDiagram(QTabWidget& pages, Session& session, Selection& selecti
 
 void fillDiagramMenu(QMenu& menu, const DiagramPanel& diagram) {
     for (const char* name :
-         {"showTree",   "showSheets",  "previousSheet", "nextSheet", "",         "zoomIn",
-          "zoomOut",    "zoomNormal",  "fit",           "fitWidth",  "overview", "",
-          "toggleFold", "unfoldBelow", "foldBelow",     "unfoldAll", "foldAll",  "",
-          "find",       "findNext",    "findPrevious",  "jump",      "",         "export",
-          "print"}) {
+         {"showTree", "showSheets", "previousSheet", "nextSheet",    "",          "zoomIn",
+          "zoomOut",  "zoomNormal", "fit",           "fitWidth",     "overview",  "animate",
+          "",         "toggleFold", "unfoldBelow",   "foldBelow",    "unfoldAll", "foldAll",
+          "",         "find",       "findNext",      "findPrevious", "jump",      "",
+          "export",   "print"}) {
         if (*name == '\0')
             menu.addSeparator();
         else if (QAction* action = diagram.action(name))

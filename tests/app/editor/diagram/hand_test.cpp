@@ -188,7 +188,20 @@ TEST(Hand, KindsByAKeyOrderByAltArrowsAndRemove) {
     stage.key(Qt::Key_Delete);
     ASSERT_TRUE(stage.settle());
     EXPECT_THAT(stage.inputs("top"), ElementsAre("c", "a"));
-    EXPECT_EQ(stage.selection.current().node, "top");
+    EXPECT_EQ(stage.selection.current().node, "a");
+}
+
+// Keys come faster than pictures: each takes the neighbour, never the gate above or another row.
+TEST(Hand, DeleteTwiceBeforeThePictureFollows) {
+    test::Stage stage(test::smallTree());
+    stage.click(stage.box("a", "top"));
+    stage.layout.sleepMs = 50;
+    stage.key(Qt::Key_Delete);
+    EXPECT_THAT(stage.inputs("top"), ElementsAre("c", "s"));
+    EXPECT_EQ(stage.selection.current(), (Spot{"c", "top"}));
+    stage.key(Qt::Key_Delete);
+    ASSERT_TRUE(stage.settle());
+    EXPECT_THAT(stage.inputs("top"), ElementsAre("s"));
 }
 
 TEST(Hand, CopiedAndPastedBelowAnotherGate) {

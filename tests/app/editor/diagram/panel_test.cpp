@@ -368,6 +368,20 @@ TEST(Panel, CaptionsStandUnderTheEvents) {
     EXPECT_EQ(stage.at(stage.box("x")).words.under, "1.00e-03");
 }
 
+TEST(Panel, HabitsAreKept) {
+    test::Stage stage(test::smallTree());
+    stage.panel->setCaptions(CaptionKind::tags);
+    stage.panel->action("overview")->trigger();
+    const QVariantMap habits = stage.panel->habits();
+    test::Stage other(test::smallTree());
+    other.panel->setHabits(habits);
+    EXPECT_EQ(other.panel->habits(), habits);
+    EXPECT_EQ(other.panel->captions(), CaptionKind::tags);
+    EXPECT_FALSE(other.panel->action("overview")->isChecked());
+    other.panel->setHabits({{"captions", 99}, {"paper", "nonsense"}});
+    EXPECT_LE(static_cast<int>(other.panel->captions()), 2);
+}
+
 TEST(Panel, EveryActionHasANameAndNoTwoShareTheirKeys) {
     test::Stage stage(test::smallTree());
     std::map<QString, QString> keys;
