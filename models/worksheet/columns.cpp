@@ -126,6 +126,18 @@ std::vector<Column> rowColumns() {
                [](const Sheet&, const Row& row) {
                    return row.component ? cellOf(row.component->function) : Cell();
                }),
+        worked("location", "Location", ColumnKind::text,
+               [](const Sheet&, const Row& row) {
+                   return row.component ? cellOf(row.component->location) : Cell();
+               }),
+        worked("supplied-by", "Supplied by", ColumnKind::text,
+               [](const Sheet&, const Row& row) {
+                   std::vector<std::string> ids;
+                   if (row.component)
+                       for (const project::Reference& supplier : row.component->suppliedBy)
+                           ids.push_back(supplier.id);
+                   return cellOf(joined(ids));
+               }),
         text("operating-mode", "Operating mode", &FailureMode::operatingMode),
         text("mode", "Failure mode", &FailureMode::name, {"failure", "potential failure mode"}),
         listed(

@@ -185,9 +185,12 @@ private:
         return {};
     }
 
-    std::string unknown(const std::string& part) const {
+    std::string unknown(const std::string& part) {
         if (m_byTag.count(part) > 1 || m_byName.count(lowered(part)) > 1)
             return fmt::format("several components are called \"{:.60}\": use the id", part);
+        // Looking for the nearest word takes its time: a table of strangers gets it for the first.
+        if (m_proposalsLeft == 0) return fmt::format("there is no component \"{:.60}\"", part);
+        --m_proposalsLeft;
         std::vector<std::string_view> known;
         for (const auto& component : m_import.project.components) {
             known.push_back(component.id);
@@ -248,6 +251,7 @@ private:
     std::map<std::pair<std::string, std::string>, std::size_t> m_byModeName;
     std::vector<project::Component> m_made;
     std::set<project::Id> m_done;
+    std::size_t m_proposalsLeft = 50;
 };
 
 } // namespace

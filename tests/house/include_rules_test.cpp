@@ -69,6 +69,21 @@ TEST_F(Planted, ModelIncludesAPlugin) {
                  "models/project may not include plugins/sdk");
 }
 
+TEST_F(Planted, TheWorksheetReadsNoFiles) {
+    tree.plant("models/document/document.h", "#include \"models/project/project.h\"\n");
+    tree.plant("models/worksheet/rows.h", "#include \"models/reliability/event.h\"\n"
+                                          "#include \"models/logic/formula.h\"\n");
+    expectBreach("models/worksheet/a.cpp", "#include \"models/document/document.h\"",
+                 "models/worksheet may not include models/document");
+}
+
+TEST_F(Planted, TheLibraryIsReadByTheDocumentAndNotTheOtherWay) {
+    tree.plant("models/library/library.h", "#include \"models/project/project.h\"\n");
+    tree.plant("models/document/document.h", "#include \"models/library/library.h\"\n");
+    expectBreach("models/library/a.cpp", "#include \"models/logic/formula.h\"",
+                 "models/library may not include models/logic");
+}
+
 TEST_F(Planted, UnknownModelMayIncludeNothing) {
     expectBreach("models/new-room/a.h", "#include \"models/project/project.h\"",
                  "models/new-room may not include models/project");

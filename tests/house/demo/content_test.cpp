@@ -5,6 +5,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <set>
+
 using namespace cutwater::project;
 using testing::ElementsAre;
 using testing::IsEmpty;
@@ -142,6 +144,38 @@ TEST(DemoContent, EveryWorksheetRowIsComplete) {
             EXPECT_NE(mode.model.kind, ModelKind::none);
         }
     }
+}
+
+// Actions in every state, each with its owner; what is done has its day, what is proved its proof.
+TEST(DemoContent, ActionsAreFollowedUp) {
+    std::set<ActionState> states;
+    for (const auto& mode : ship().modes)
+        for (const auto& action : mode.actions) {
+            SCOPED_TRACE(mode.id + ": " + action.what);
+            states.insert(action.state);
+            EXPECT_FALSE(action.owner.empty() || action.due.empty());
+            if (action.state == ActionState::done || action.state == ActionState::proved) {
+                EXPECT_LE(action.doneOn, ship().date);
+                EXPECT_FALSE(action.doneOn.empty());
+            }
+        }
+    EXPECT_EQ(states.size(), 5u);
+}
+
+// The trees answer for end effects that the worksheet has, in its own words.
+TEST(DemoContent, TreesAnswerForEndEffects) {
+    std::set<std::string> effects;
+    for (const auto& mode : ship().modes)
+        effects.insert(mode.endEffect);
+    std::size_t answered = 0;
+    for (const auto& top : ship().tops)
+        for (const auto& effect : top.endEffects) {
+            EXPECT_TRUE(effects.contains(effect)) << top.id << ": " << effect;
+            ++answered;
+        }
+    EXPECT_GE(answered, 10u);
+    for (const char* id : {"T1-1", "T1-2", "T2-1", "T2-2", "E1-1"})
+        EXPECT_TRUE(demo::index().top(id)->asked) << id;
 }
 
 // A dormant failure needs a test and the day of the last one; what is tested only is dormant.
