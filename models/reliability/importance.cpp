@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/reliability/importance.h"
 
-#include "models/reliability/set_union.h"
+#include "models/logic/set_unions.h"
 
 #include <algorithm>
 #include <cmath>
@@ -70,14 +70,20 @@ importance(const logic::Solution& solution, std::span<const double> q, const Imp
         entry.differential = by * own / changes;
         result.push_back(entry);
     }
-    if (!addFussellVesely(solution, q, top, wish, result)) return {};
+    if (wish.unionNodes == 0) return result;
+    const auto unions = logic::setUnionsWith(solution, q, wish.limits, wish.unionNodes);
+    if (!unions) return {};
+    for (EventImportance& entry : result) {
+        const double with = (*unions)[entry.variable];
+        if (!std::isnan(with)) entry.fussellVesely = with / top;
+    }
     return result;
 }
 
-std::optional<std::vector<GroupImportance>>
-groupImportance(const logic::Solution& solution, std::span<const double> q,
-                const std::vector<std::vector<std::uint32_t>>& groups,
-                const std::stop_token& stop) {
+std::optional<std::vector<GroupImportance>> groupImportance(const logic::Solution& solution,
+                                                            std::span<const double> q,
+                                                            const std::vector<EventGroup>& groups,
+                                                            const std::stop_token& stop) {
     const double top = solution.probability(q).occurs;
     const std::vector<double> birnbaum = solution.birnbaum(q);
     const double sumOfSets = solution.rareEventSum(q);
@@ -86,20 +92,23 @@ groupImportance(const logic::Solution& solution, std::span<const double> q,
         changes += birnbaum[variable] * q[variable];
     std::vector<double> changed(q.begin(), q.end());
     std::vector<GroupImportance> result;
-    for (const auto& group : groups) {
+    const auto set = [&](const std::vector<std::uint32_t>& variables, auto value) {
+        for (const std::uint32_t variable : variables)
+            changed[variable] = value(variable);
+    };
+    const auto own = [&](std::uint32_t variable) { return q[variable]; };
+    for (const EventGroup& group : groups) {
         if (stop.stop_requested()) return {};
         GroupImportance entry;
-        for (const std::uint32_t variable : group) {
+        for (const std::uint32_t variable : group.impossible)
             entry.differential += birnbaum[variable] * q[variable] / changes;
-            changed[variable] = 1;
-        }
+        set(group.certain, [](std::uint32_t) { return 1.0; });
         const double with = solution.probability(changed).occurs;
-        for (const std::uint32_t variable : group)
-            changed[variable] = 0;
+        set(group.certain, own);
+        set(group.impossible, [](std::uint32_t) { return 0.0; });
         const double without = solution.probability(changed).occurs;
         const double setsWithout = solution.rareEventSum(changed);
-        for (const std::uint32_t variable : group)
-            changed[variable] = q[variable];
+        set(group.impossible, own);
         entry.birnbaum = with - without;
         entry.reduction = 1 - without / top;
         entry.setShare = 1 - setsWithout / sumOfSets;

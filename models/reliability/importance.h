@@ -33,18 +33,15 @@ struct EventImportance {
 };
 
 struct ImportanceWish {
-    // For Fussell-Vesely, which lists the sets: at most so many, and so many literals in all the
-    // unions together. 0 sets: leave it out.
-    std::size_t maxSets = 100'000;
-    std::size_t maxLiterals = 20'000'000;
-    logic::Limits limits{};                 // for the unions that Fussell-Vesely needs
-    std::function<void(double)> progress{}; // 0..1
+    // For Fussell-Vesely: nodes that the unions of one module's sets may need. 0: leave it out.
+    std::uint64_t unionNodes = 5'000'000;
+    logic::Limits limits{};
 };
 
 // One entry for each event that is in at least one set, ascending by variable. Where Q is 0 the
 // measures that are divided by it are not a number. Time: a few sweeps over the diagrams for all
-// events together, and one more for each event that nearly all of Q depends on; Fussell-Vesely also
-// solves the union of the sets with each event. Empty where the limits stopped it.
+// events together, and one more for each event that nearly all of Q depends on; Fussell-Vesely one
+// over the event's module. Empty where the limits stopped it.
 std::optional<std::vector<EventImportance>> importance(const logic::Solution& solution,
                                                        std::span<const double> q,
                                                        const ImportanceWish& wish = {});
@@ -59,11 +56,19 @@ struct GroupImportance {
     double differential = 0;    // sum of their differential importances
 };
 
-// One entry for each group; a group is a list of variables. Two sweeps for each. Empty: stopped.
-std::optional<std::vector<GroupImportance>>
-groupImportance(const logic::Solution& solution, std::span<const double> q,
-                const std::vector<std::vector<std::uint32_t>>& groups,
-                const std::stop_token& stop = {});
+// The variables that are set to 1 together for Q1 and to 0 together for Q0. Usually the same; where
+// common causes are counted a part that is taken out does not take its twin with it, but one that
+// cannot fail cannot be taken by their common cause either.
+struct EventGroup {
+    std::vector<std::uint32_t> certain, impossible;
+};
+
+// One entry for each group; the sums are over its `impossible` events. Two sweeps for each. Empty:
+// stopped.
+std::optional<std::vector<GroupImportance>> groupImportance(const logic::Solution& solution,
+                                                            std::span<const double> q,
+                                                            const std::vector<EventGroup>& groups,
+                                                            const std::stop_token& stop = {});
 
 // Importance for the frequency of the top, w = sum of birnbaum x frequency of the event.
 struct FrequencyImportance {

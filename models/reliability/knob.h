@@ -5,6 +5,7 @@
 #include "models/project/index.h"
 #include "models/project/project.h"
 #include "models/reliability/profile_reader.h"
+#include "models/reliability/top_variables.h"
 
 #include <map>
 #include <optional>
@@ -14,21 +15,26 @@
 
 namespace cutwater::reliability {
 
-// A shared parameter, or a number of one failure model. The model is a failure mode's, or that of
-// an event without one.
+// A shared parameter, a number of one failure model, or a factor of a common-cause group. The model
+// is a failure mode's, or that of an event without one.
 struct Knob {
     project::Id parameter; // of a shared one; else empty
-    project::Id owner;     // failure mode or event; empty where `parameter` is not
+    project::Id owner;     // failure mode, event or group; empty where `parameter` is not
     project::Role role = project::Role::probability;
+    std::size_t factor = 0;          // of a group: 1 for its first factor; the role says nothing
     std::vector<std::size_t> events; // positions in project.events that use it, ascending
 
-    // As people name it: the id of the parameter, or "OWNER@ROLE": "SC-11.dead@rate".
+    // As people name it: the id of the parameter, or "OWNER@ROLE": "SC-11.dead@rate", or
+    // "GROUP@factor-1".
     std::string id() const;
 };
 
-// All numbers that the failure models of these events use, each once, in the order of first use.
+// All numbers that the failure models of these events and these common-cause groups use (positions
+// in project.commonCauses), each once, in the order of first use. A factor of 0 is not among them
+// but for a beta: the causes that it would make possible are not in the formula.
 std::vector<Knob> knobsOf(const project::Project& project, const project::Index& index,
-                          std::span<const std::size_t> events);
+                          std::span<const std::size_t> events,
+                          std::span<const std::size_t> groups = {});
 
 // The number itself; null where the project has no such thing.
 const project::Quantity* find(const project::Project& project, const Knob& knob);
@@ -47,7 +53,13 @@ public:
 
     // As probabilityOf() and courseOf() of the turned project.
     const project::Outcome<double>& probability(std::size_t event);
-    project::Outcome<EventCourse> course(std::size_t event, bool steady = false) const;
+    project::Outcome<EventCourse> course(std::size_t event) const;
+    // By variable of a solved top event, those that are not relevant with any number. Problems: of
+    // every event that counts and has no number.
+    project::Outcome<std::vector<double>> probabilities(const TopVariables& variables,
+                                                        std::span<const std::uint32_t> relevant);
+    project::Outcome<std::vector<EventProfile>>
+    profiles(const TopVariables& variables, std::span<const std::uint32_t> relevant) const;
 
 private:
     const project::Project& m_original;

@@ -63,6 +63,21 @@ double ModelReader::frequency() {
     return value;
 }
 
+bool ModelReader::isPerStart(Role role) const {
+    const Quantity* const own = m_model.find(role);
+    const Quantity* const quantity = own ? m_index.resolved(*own) : nullptr;
+    return quantity && project::facts(quantity->unit).dimension == Dimension::perStart;
+}
+
+double ModelReader::frequencyPerStart(std::optional<double> startsPerHour) {
+    const double perStart = number(Role::frequency, 0, std::numeric_limits<double>::infinity());
+    if (!startsPerHour)
+        complain(Role::frequency, "is given per start, but here hours are counted",
+                 "give it per hour or per year, or ask by the calendar (--clock calendar) and give "
+                 "the component an exposure with starts and calendar hours");
+    return perStart * startsPerHour.value_or(0);
+}
+
 double ModelReader::time(Role role, bool positive) {
     const Quantity* quantity = resolve(role);
     if (!quantity) return 0;

@@ -5,6 +5,7 @@
 #include "models/project/index.h"
 #include "models/project/project.h"
 
+#include <optional>
 #include <string>
 
 namespace cutwater::reliability {
@@ -22,6 +23,9 @@ public:
     double shape();       // > 0
     double rate();        // per hour; a mean time to failure is turned over
     double frequency();   // per hour; one per start is a problem: nobody knows how many there are
+    bool isPerStart(project::Role role) const;
+    // Per hour, where the starts per hour are known; a problem where they are not.
+    double frequencyPerStart(std::optional<double> startsPerHour);
     double time(project::Role role, bool positive); // hours; `positive`: zero makes no sense
 
     // `line` 0: the failure model's, or the event's.

@@ -90,6 +90,10 @@ public:
     PeriodWalk(const TopCourse& course, const PeriodWish& wish)
         : m_course(course), m_wish(wish), m_envelope(wish.end, wish.buckets) {
         m_figures.end = wish.end;
+        m_figures.exactNumber = course.exactFrequency();
+        logic::Limits limits;
+        limits.stop = wish.stop;
+        if (course.m_crossings) m_jumps.emplace(*course.m_crossings, limits);
     }
 
     std::optional<PeriodFigures> run() {
@@ -101,12 +105,14 @@ public:
         wish.stop = m_wish.stop;
         wish.progress = m_wish.progress;
         wish.piece = [this](double end, std::span<const double> soFar) {
-            const double before = look(end, Side::before).unavailability;
-            if (end < m_wish.end)
+            const TopMoment before = look(end, Side::before);
+            if (end < m_wish.end) {
                 look(end, Side::after);
-            else
-                m_figures.atEnd = before;
-            m_counted.add(end, soFar[kFrequency]);
+                if (m_jumps) jump(end, before.available);
+            } else {
+                m_figures.atEnd = before.unavailability;
+            }
+            m_counted.add(end, soFar[kFrequency] + m_figures.expectedAtJumps);
         };
         const Integral integral = integrate(
             m_cuts, kShared + 2 * events,
@@ -126,6 +132,20 @@ private:
             m_cuts.push_back(m_wish.end * static_cast<double>(i) / kFewestPieces);
         std::sort(m_cuts.begin(), m_cuts.end());
         m_cuts.erase(std::unique(m_cuts.begin(), m_cuts.end()), m_cuts.end());
+    }
+
+    // What a test or a new mission brings about by taking events away.
+    void jump(double time, double availableBefore) {
+        std::vector<double> before, after;
+        m_course.fill(time, Side::before, before, m_moments);
+        m_course.fill(time, Side::after, after, m_moments);
+        const auto chance = m_jumps->atJump(before, after);
+        if (!chance) {
+            m_figures.exactNumber = false;
+            return;
+        }
+        m_figures.expectedAtJumps += *chance;
+        if (availableBefore > 0) m_spared *= std::max(0.0, 1 - *chance / availableBefore);
     }
 
     void note(const CurvePoint& point) {
@@ -153,7 +173,7 @@ private:
         values[kConditional] = std::isfinite(top.conditional) ? top.conditional : 0;
         const auto& relevant = m_course.relevant();
         for (std::size_t i = 0; i < relevant.size(); ++i) {
-            values[kShared + i] = m_course.completes(m_moments[i], birnbaum[relevant[i]]);
+            values[kShared + i] = m_course.completes(i, m_q, m_moments[i], birnbaum[relevant[i]]);
             values[kShared + relevant.size() + i] = m_moments[i].unavailability;
         }
     }
@@ -189,7 +209,7 @@ private:
         PeriodFigures& figures = m_figures;
         const std::size_t events = m_course.relevant().size();
         figures.meanUnavailability = integral.values[kUnavailability] / m_wish.end;
-        figures.expectedNumber = integral.values[kFrequency];
+        figures.expectedNumber = integral.values[kFrequency] + figures.expectedAtJumps;
         figures.meanFrequency = figures.expectedNumber / m_wish.end;
         for (const int f : {kUnavailability, kFrequency})
             if (integral.values[f] > 0)
@@ -204,7 +224,7 @@ private:
         figures.unreliabilityLow = figures.worst.unavailability;
         figures.unreliabilityHigh =
             std::clamp(figures.atStart + figures.expectedNumber, figures.unreliabilityLow, 1.0);
-        const double survives = std::exp(-integral.values[kConditional]);
+        const double survives = m_spared * std::exp(-integral.values[kConditional]);
         figures.unreliabilityEstimate =
             std::clamp(figures.atStart + (1 - figures.atStart) * (1 - survives),
                        figures.unreliabilityLow, figures.unreliabilityHigh);
@@ -219,7 +239,9 @@ private:
     Envelope m_envelope;
     Counted m_counted;
     PeriodFigures m_figures;
-    bool m_none = true; // no point has been seen yet
+    std::optional<JumpBook> m_jumps;
+    double m_spared = 1; // estimate: of the chance that no jump brings it about
+    bool m_none = true;  // no point has been seen yet
     std::vector<double> m_cuts, m_q;
     std::vector<EventMoment> m_moments;
 };

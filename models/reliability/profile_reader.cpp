@@ -49,12 +49,38 @@ void readTested(ModelReader& read, const ProfileWish& wish, EventCourse& course)
                                   "the others build up over the whole period");
 }
 
-void warnOfClock(const FailureModel& model, EventCourse& course) {
+// A clock that runs only for a share of the calendar: failures come more slowly by it, and missions
+// and tests that it counts lie further apart. Repairs and tests themselves take what they take.
+void spread(EventProfile& part, double share) {
+    part.rate *= share;
+    part.renewal /= share;
+    part.interval /= share;
+    part.firstTest /= share;
+    part.scale /= share;
+    part.location /= share;
+}
+
+// Turns firing hours into calendar hours where that is wished and known.
+void applyClock(const FailureModel& model, const project::Event& event, const ProfileWish& wish,
+                EventCourse& course) {
     switch (model.clock) {
-    case Clock::firingHour:
-        course.warnings.push_back("the clock is firing hours: every hour of the period is taken as "
-                                  "an hour of firing");
+    case Clock::firingHour: {
+        const Exposed exposed = wish.calendar ? wish.calendar->of(event) : Exposed{};
+        if (exposed.firingShare) {
+            course.converted = {exposed.component, exposed.firingShare, {}};
+            spread(course.profile, *exposed.firingShare);
+        } else if (wish.calendar) {
+            course.warnings.push_back(
+                "the clock is firing hours, and no exposure of its component or one above it says "
+                "how many of the calendar's hours these are: every hour is taken as firing");
+        } else {
+            course.warnings.push_back(
+                "the clock is firing hours: every hour of the period is taken as an hour of "
+                "firing. For a period of the calendar its frequency is too high; the analysis "
+                "over-time takes --clock calendar");
+        }
         break;
+    }
     case Clock::start:
     case Clock::demand:
         course.warnings.push_back(
@@ -117,12 +143,19 @@ project::Outcome<EventCourse> courseOf(const project::Index& index, const projec
         break;
     case ModelKind::frequency:
         profile.kind = Kind::initiating;
+        if (read.isPerStart(Role::frequency)) {
+            const Exposed exposed = wish.calendar ? wish.calendar->of(event) : Exposed{};
+            profile.rate = read.frequencyPerStart(exposed.startsPerHour);
+            course.converted = {exposed.component, {}, exposed.startsPerHour};
+            return read.problems.empty() ? project::Outcome<EventCourse>(course)
+                                         : project::Outcome<EventCourse>(read.problems);
+        }
         profile.rate = read.frequency();
         break;
     }
     if (!read.problems.empty()) return read.problems;
     const bool countsHours = profile.kind != Kind::constant;
-    if (countsHours) warnOfClock(*model, course);
+    if (countsHours) applyClock(*model, event, wish, course);
     return course;
 }
 

@@ -4,6 +4,7 @@
 
 #include "models/project/index.h"
 #include "models/project/project.h"
+#include "models/reliability/exposure.h"
 #include "models/reliability/profile.h"
 
 #include <optional>
@@ -17,11 +18,15 @@ struct ProfileWish {
     // anew.
     std::optional<double> mission;
     bool steady = false; // repairable parts without a mission begin in their long-run state
+    // Where given, time is calendar time: a model on firing hours runs only while there is firing,
+    // and a frequency per start counts the starts. Otherwise each model's clock runs all the time.
+    const ExposureBook* calendar = nullptr;
 };
 
 struct EventCourse {
     EventProfile profile;
     std::vector<std::string> warnings; // sentences: where an assumption does not hold
+    Exposed converted;                 // what was used to turn its clock into calendar time
 };
 
 // What probabilityOf() averages or takes at the end of the mission, as a function of time.

@@ -12,8 +12,9 @@ namespace cutwater::reliability {
 namespace {
 
 // The largest value that a number may have, whatever its distribution says.
-double ceilingOf(project::Role role, const project::Quantity& quantity) {
-    const bool chance = role == project::Role::probability || role == project::Role::coverage;
+double ceilingOf(const Knob& knob, const project::Quantity& quantity) {
+    const bool chance =
+        knob.role == project::Role::probability || knob.role == project::Role::coverage;
     return chance ? 1 / project::facts(quantity.unit).factor
                   : std::numeric_limits<double>::infinity();
 }
@@ -24,14 +25,16 @@ public:
             const std::vector<SolvedTop>& tops, std::optional<double> mission,
             const SwingWish& wish)
         : m_project(project), m_tops(tops), m_wish(wish), m_whatIf(project, mission) {
-        std::set<std::size_t> events;
+        std::set<std::size_t> events, groups;
         for (const SolvedTop& top : tops) {
             m_relevant.push_back(top.solution.relevantVariables());
-            for (const std::uint32_t variable : m_relevant.back())
-                events.insert(top.eventOfVariable[variable]);
+            m_eventsOfTop.push_back(top.variables.eventsOf(m_relevant.back()));
+            events.insert(m_eventsOfTop.back().begin(), m_eventsOfTop.back().end());
+            groups.insert(top.variables.groups().begin(), top.variables.groups().end());
         }
         m_events.assign(events.begin(), events.end());
-        m_result.knobs = knobsOf(project, index, m_events);
+        m_result.knobs = knobsOf(project, index, m_events,
+                                 std::vector<std::size_t>(groups.begin(), groups.end()));
     }
 
     project::Outcome<Swings> run() {
@@ -60,18 +63,19 @@ public:
 private:
     // Probability of every top; of those that none of the `changed` events is in, the point value.
     std::vector<double> ofTops(const std::vector<std::size_t>& changed) {
-        std::vector<double> values, q;
+        std::vector<double> values;
         for (std::size_t t = 0; t < m_tops.size(); ++t) {
-            const SolvedTop& top = m_tops[t];
-            bool touched = changed.empty();
-            q.assign(top.eventOfVariable.size(), 0.0);
-            for (const std::uint32_t variable : m_relevant[t]) {
-                const std::size_t event = top.eventOfVariable[variable];
-                touched = touched || std::binary_search(changed.begin(), changed.end(), event);
-                const auto& outcome = m_whatIf.probability(event);
-                q[variable] = outcome ? *outcome : std::numeric_limits<double>::quiet_NaN();
+            const auto touches = [&](std::size_t event) {
+                return std::binary_search(changed.begin(), changed.end(), event);
+            };
+            const auto& events = m_eventsOfTop[t];
+            if (!changed.empty() && std::none_of(events.begin(), events.end(), touches)) {
+                values.push_back(m_result.point[t]);
+                continue;
             }
-            values.push_back(touched ? top.solution.probability(q).occurs : m_result.point[t]);
+            const auto q = m_whatIf.probabilities(m_tops[t].variables, m_relevant[t]);
+            values.push_back(q ? m_tops[t].solution.probability(*q).occurs
+                               : std::numeric_limits<double>::quiet_NaN());
         }
         return values;
     }
@@ -94,7 +98,7 @@ private:
             m_result.leftAlone.push_back(number);
             return;
         }
-        const double ceiling = ceilingOf(knob.role, *quantity);
+        const double ceiling = ceilingOf(knob, *quantity);
         for (double* value : {&swing.lowValue, &swing.highValue})
             if (*value > ceiling) {
                 *value = ceiling;
@@ -113,6 +117,7 @@ private:
     const SwingWish& m_wish;
     WhatIf m_whatIf;
     std::vector<std::vector<std::uint32_t>> m_relevant;
+    std::vector<std::vector<std::size_t>> m_eventsOfTop;
     std::vector<std::size_t> m_events;
     Swings m_result;
 };

@@ -11,10 +11,11 @@
 
 namespace cutwater::reliability {
 
-// A solved top event and what its variables are.
+// A solved top event and what its variables are. Factors of common-cause groups are turned like any
+// other number where its variables count the groups.
 struct SolvedTop {
     logic::Solution solution;
-    std::vector<std::size_t> eventOfVariable; // position in project.events
+    TopVariables variables;
 };
 
 struct SwingWish {

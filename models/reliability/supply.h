@@ -76,6 +76,7 @@ public:
 
 private:
     friend class SupplyTracer;
+    friend class SupplyPaths;
     // All connections of one medium.
     struct Medium {
         std::string name;

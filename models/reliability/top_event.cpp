@@ -9,9 +9,10 @@
 
 namespace cutwater::reliability {
 
-TopCourse::TopCourse(logic::Solution solution, std::vector<EventProfile> profiles)
+TopCourse::TopCourse(logic::Solution solution, std::vector<EventProfile> profiles,
+                     std::optional<Crossings> crossings)
     : m_solution(std::move(solution)), m_profiles(std::move(profiles)),
-      m_relevant(m_solution.relevantVariables()) {}
+      m_crossings(std::move(crossings)), m_relevant(m_solution.relevantVariables()) {}
 
 void TopCourse::fill(double time, Side side, std::vector<double>& q,
                      std::vector<EventMoment>& moments) const {
@@ -23,9 +24,13 @@ void TopCourse::fill(double time, Side side, std::vector<double>& q,
     }
 }
 
-// An event that hinders the top (Birnbaum below 0) brings it about when it goes away again.
-double TopCourse::completes(const EventMoment& moment, double birnbaum) const {
-    return birnbaum >= 0 ? birnbaum * moment.frequency : -birnbaum * moment.restoration;
+// An event that hinders the top brings it about when it goes away again.
+double TopCourse::completes(std::size_t relevant, const std::vector<double>& q,
+                            const EventMoment& moment, double birnbaum) const {
+    if (!m_crossings)
+        return birnbaum >= 0 ? birnbaum * moment.frequency : -birnbaum * moment.restoration;
+    const double helps = m_crossings->helps(m_relevant[relevant], q, birnbaum);
+    return helps * moment.frequency + std::max(helps - birnbaum, 0.0) * moment.restoration;
 }
 
 TopMoment TopCourse::momentOf(const std::vector<double>& q, const std::vector<EventMoment>& moments,
@@ -35,7 +40,7 @@ TopMoment TopCourse::momentOf(const std::vector<double>& q, const std::vector<Ev
     top.unavailability = pair.occurs;
     top.available = pair.occursNot;
     for (std::size_t i = 0; i < m_relevant.size(); ++i)
-        top.frequency += completes(moments[i], birnbaum[m_relevant[i]]);
+        top.frequency += completes(i, q, moments[i], birnbaum[m_relevant[i]]);
     if (top.frequency > 0) top.conditional = top.frequency / pair.occursNot;
     return top;
 }
@@ -55,7 +60,7 @@ std::vector<EventShare> TopCourse::shares(double time, Side side) const {
     std::vector<EventShare> shares;
     for (std::size_t i = 0; i < m_relevant.size(); ++i)
         shares.push_back({m_relevant[i], moments[i], birnbaum[m_relevant[i]],
-                          completes(moments[i], birnbaum[m_relevant[i]])});
+                          completes(i, q, moments[i], birnbaum[m_relevant[i]])});
     return shares;
 }
 

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "models/logic/solution.h"
+#include "models/reliability/crossings.h"
 #include "models/reliability/profile.h"
 
 #include <cstdint>
@@ -18,7 +19,7 @@ namespace cutwater::reliability {
 struct TopMoment {
     double unavailability = 0; // Q(t)
     double available = 1;      // 1 - Q(t), with its own digits
-    double frequency = 0;      // w(t) per hour: sum over the events of Birnbaum x w
+    double frequency = 0;      // w(t) per hour: see EventShare::completes
     double conditional = 0;    // w / (1 - Q): per hour that it is not there; infinite where Q is 1
 };
 
@@ -26,14 +27,19 @@ struct EventShare {
     std::uint32_t variable = 0;
     EventMoment moment;
     double birnbaum = 0;
-    double completes = 0; // birnbaum x w: how often this event brings the top about, per hour
+    // How often this event brings the top about, per hour: birnbaum x w by coming; where it hinders
+    // the top by going away, as Crossings has it. Without crossings only the sign of Birnbaum is
+    // known, and the sum is a lower bound.
+    double completes = 0;
 };
 
 // Values of t in hours, as in profile.h. Reading is safe from several threads.
 class TopCourse {
 public:
     // One profile for each variable of the formula; those of variables in no set are not looked at.
-    TopCourse(logic::Solution solution, std::vector<EventProfile> profiles);
+    // `crossings` are for formulas that are not coherent.
+    TopCourse(logic::Solution solution, std::vector<EventProfile> profiles,
+              std::optional<Crossings> crossings = {});
 
     TopMoment at(double time, Side side = Side::after) const;
     // The events that can bring the top about or keep it away, ascending by variable.
@@ -45,6 +51,8 @@ public:
     const std::vector<std::uint32_t>& relevant() const { return m_relevant; }
     const EventProfile& profile(std::uint32_t variable) const { return m_profiles[variable]; }
     bool coherent() const { return m_solution.coherent(); }
+    // Frequencies are exact, and not only lower bounds.
+    bool exactFrequency() const { return coherent() || m_crossings.has_value(); }
 
 private:
     friend class PeriodWalk;
@@ -53,10 +61,12 @@ private:
               std::vector<EventMoment>& moments) const;
     TopMoment momentOf(const std::vector<double>& q, const std::vector<EventMoment>& moments,
                        const std::vector<double>& birnbaum) const;
-    double completes(const EventMoment& moment, double birnbaum) const;
+    double completes(std::size_t relevant, const std::vector<double>& q, const EventMoment& moment,
+                     double birnbaum) const;
 
     logic::Solution m_solution;
     std::vector<EventProfile> m_profiles;
+    std::optional<Crossings> m_crossings;
     std::vector<std::uint32_t> m_relevant;
 };
 
@@ -77,7 +87,11 @@ struct PeriodWish {
 struct PeriodFigures {
     double end = 0;
     double meanUnavailability = 0;
-    double expectedNumber = 0;     // W(0, end), integral of the frequency
+    double expectedNumber = 0; // W(0, end), integral of the frequency, and what comes at jumps
+    // Of these the ones that a test or a new mission brings about by taking events away (formulas
+    // that are not coherent).
+    double expectedAtJumps = 0;
+    bool exactNumber = true;       // otherwise a lower bound
     double meanFrequency = 0;      // W / end
     double atStart = 0, atEnd = 0; // Q(0), Q(end) just before
     double integrationError = 0;   // estimate, relative, the worse of the two integrals

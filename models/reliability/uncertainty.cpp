@@ -35,34 +35,26 @@ project::Problems UncertainTops::take(std::size_t event, std::size_t& number) {
     return {};
 }
 
-project::Problems UncertainTops::add(const logic::Solution& solution, const TreeFormula& tree) {
-    Top top{solution, {}, tree.eventOfVariable.size(), {}, {}, {}};
-    top.eventOf.assign(top.variables, kNone);
+project::Problems UncertainTops::add(const logic::Solution& solution, TopVariables variables) {
+    Top top{solution, std::move(variables), {}, {}, {}};
     project::Problems problems;
-    for (const std::uint32_t variable : solution.relevantVariables()) {
-        const auto more = take(tree.eventOfVariable[variable], top.eventOf[variable]);
-        problems.insert(problems.end(), more.begin(), more.end());
-    }
-    m_tops.push_back(std::move(top));
-    return problems;
-}
-
-project::Problems UncertainTops::add(const logic::Solution& solution, CommonCauseFormula expanded) {
-    Top top{solution, {}, expanded.causes.size(), {}, {}, {}};
-    project::Problems problems;
-    std::set<std::size_t> needed;
-    for (const std::uint32_t variable : solution.relevantVariables())
-        needed.insert(expanded.causes[variable].events.begin(),
-                      expanded.causes[variable].events.end());
-    for (const std::size_t event : needed) {
-        std::size_t number = kNone;
+    const std::vector<std::uint32_t> relevant = solution.relevantVariables();
+    const auto collect = [&](std::size_t event, std::size_t& number) {
         const auto more = take(event, number);
         problems.insert(problems.end(), more.begin(), more.end());
-        top.events.emplace_back(event, number);
+    };
+    if (top.variables.groups().empty()) {
+        top.eventOf.assign(top.variables.count(), kNone);
+        for (const std::uint32_t variable : relevant)
+            collect(top.variables.events(variable).front(), top.eventOf[variable]);
+    } else {
+        for (const std::size_t event : top.variables.eventsOf(relevant)) {
+            top.events.emplace_back(event, kNone);
+            collect(event, top.events.back().second);
+        }
+        for (const std::size_t group : top.variables.groups())
+            top.firstFactor.push_back(m_inputs.addFactors(m_project.commonCauses[group]));
     }
-    for (const std::size_t group : expanded.groups)
-        top.firstFactor.push_back(m_inputs.addFactors(m_project.commonCauses[group]));
-    top.expanded = std::move(expanded);
     m_tops.push_back(std::move(top));
     return problems;
 }
@@ -77,9 +69,10 @@ public:
           m_factors(tops.m_inputs.factorCount() * kSideBySide), m_cut(m_inputs.size()) {
         for (const auto& top : tops.m_tops) {
             m_sweeps.emplace_back(top.solution);
-            m_q.emplace_back(top.variables * kSideBySide);
+            m_q.emplace_back(top.variables.count() * kSideBySide);
             m_weights.emplace_back();
-            if (top.expanded) m_weights.back().emplace(tops.m_project, *top.expanded, wish.rule);
+            if (!top.variables.groups().empty())
+                m_weights.back().emplace(tops.m_project, top.variables.causes(), wish.rule);
         }
         m_ofEvent.assign(tops.m_project.events.size(), 0.0);
         if (wish.drawing == Drawing::plain) return;
@@ -99,7 +92,8 @@ public:
             if (m_weights[t])
                 expand(t);
             else
-                for (std::size_t variable = 0; variable < m_tops.m_tops[t].variables; ++variable) {
+                for (std::size_t variable = 0; variable < m_tops.m_tops[t].eventOf.size();
+                     ++variable) {
                     const std::size_t event = m_tops.m_tops[t].eventOf[variable];
                     if (event == kNone) continue;
                     std::copy_n(m_events.begin() + static_cast<std::ptrdiff_t>(event * kSideBySide),
@@ -145,9 +139,9 @@ private:
     // Common causes, sample by sample.
     void expand(std::size_t t) {
         const auto& top = m_tops.m_tops[t];
-        const auto& groups = top.expanded->groups;
+        const auto& groups = top.variables.groups();
         m_shares.resize(groups.size());
-        m_cause.resize(top.variables);
+        m_cause.resize(top.variables.count());
         for (std::size_t s = 0; s < kSideBySide; ++s) {
             for (const auto& [event, number] : top.events)
                 m_ofEvent[event] = m_events[number * kSideBySide + s];
@@ -159,7 +153,7 @@ private:
                 m_shares[g] = commonCauseShares(group.kind, m_groupFactors, group.members.size());
             }
             m_weights[t]->fill(m_shares, m_ofEvent, m_cause);
-            for (std::size_t variable = 0; variable < top.variables; ++variable)
+            for (std::size_t variable = 0; variable < m_cause.size(); ++variable)
                 m_q[t][variable * kSideBySide + s] = m_cause[variable];
         }
     }

@@ -5,7 +5,7 @@
 #pragma once
 
 #include "models/logic/solution.h"
-#include "models/reliability/common_cause.h"
+#include "models/reliability/top_variables.h"
 #include "models/reliability/uncertainty_inputs.h"
 
 #include <functional>
@@ -43,8 +43,10 @@ public:
                   std::optional<double> mission);
 
     // Problems: events that count and have no number.
-    project::Problems add(const logic::Solution& solution, const TreeFormula& tree);
-    project::Problems add(const logic::Solution& solution, CommonCauseFormula expanded);
+    project::Problems add(const logic::Solution& solution, TopVariables variables);
+    project::Problems add(const logic::Solution& solution, const TreeFormula& tree) {
+        return add(solution, TopVariables(tree));
+    }
 
     const UncertainInputs& inputs() const { return m_inputs; }
     // Empty where stopped.
@@ -54,10 +56,10 @@ private:
     friend class SampleWorker;
     struct Top {
         logic::Solution solution;
+        TopVariables variables;
         std::vector<std::size_t> eventOf; // by variable: number in m_inputs, kNone where irrelevant
-        std::size_t variables = 0;
-        std::optional<CommonCauseFormula> expanded; // then what follows counts instead of eventOf
-        std::vector<std::size_t> firstFactor;       // by group of `expanded`
+        // Where common causes are counted, instead:
+        std::vector<std::size_t> firstFactor;                    // by group
         std::vector<std::pair<std::size_t, std::size_t>> events; // position, number in m_inputs
     };
     project::Problems take(std::size_t event, std::size_t& number);

@@ -7,17 +7,13 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
+#include <set>
 
 namespace cutwater::common_cause_plugin {
 namespace {
 
 using reliability::UnequalRule;
 using sdk::NoteKind;
-
-constexpr double kUnequal = 3;    // above this ratio of the members' probabilities a warning is due
-constexpr double kNotSmall = 0.1; // a member this likely: a share of its probability is no share
-                                  // of its rate
 
 sdk::Parameter ruleParameter() {
     sdk::Parameter parameter;
@@ -28,38 +24,6 @@ sdk::Parameter ruleParameter() {
     parameter.sentence = "whose probability counts where the members of a group are not equally "
                          "bad: the geometric mean of those taken, or the smallest";
     return parameter;
-}
-
-// Members of one group that differ, or that fail too often for a share of the probability.
-void addMemberWarnings(std::vector<sdk::Note>& notes, const project::Project& project,
-                       const project::Index& index, const Numbers& numbers) {
-    for (const project::CommonCauseGroup& group : project.commonCauses) {
-        double least = 1, most = 0;
-        for (const project::Reference& member : group.members) {
-            const project::Event* const event = index.event(member.id);
-            const auto found =
-                event ? reliability::probabilityOf(project, index, *event, numbers.mission)
-                      : project::Outcome<reliability::EventProbability>(project::Problem{});
-            if (!found) continue;
-            least = std::min(least, found->value);
-            most = std::max(most, found->value);
-        }
-        if (most > kUnequal * least)
-            notes.push_back(
-                {NoteKind::warning,
-                 fmt::format("Group {}: its members are not equally bad ({:.2g} to {:.2g}). The "
-                             "models are made for equal parts; here the {} of the members taken "
-                             "counts, so its figure is a rough one.",
-                             group.id, least, most,
-                             numbers.rule == UnequalRule::smallest ? "smallest"
-                                                                   : "geometric mean")});
-        if (most > kNotSmall)
-            notes.push_back(
-                {NoteKind::warning,
-                 fmt::format("Group {}: a member has the probability {:.2g}. The factors share out "
-                             "rates; above {} a share of the probability is not the same.",
-                             group.id, most, kNotSmall)});
-    }
 }
 
 void addMethod(std::vector<sdk::Note>& notes) {
@@ -79,7 +43,8 @@ void addMethod(std::vector<sdk::Note>& notes) {
 } // namespace
 
 std::vector<sdk::Parameter> CommonCauses::parameters(const project::Project* project) const {
-    return {sdk::tree::topParameter(project), sdk::tree::missionParameter(), ruleParameter()};
+    return {sdk::tree::topParameter(project), sdk::tree::missionParameter(), ruleParameter(),
+            sdk::tree::assessmentParameter(project)};
 }
 
 sdk::Answer<sdk::Result> CommonCauses::run(const project::Project& project,
@@ -91,7 +56,10 @@ sdk::Answer<sdk::Result> CommonCauses::run(const project::Project& project,
     const project::Index index(project);
     const auto targets = sdk::tree::targetsOf(project, index, values.text("top"));
     if (!targets) return Answer::failed(targets.problems());
-    auto solved = sdk::tree::solveAll(project, index, *targets, sdk::tree::Side::fails, job);
+    const auto circumstances = sdk::tree::circumstancesOf(project, values);
+    if (!circumstances) return Answer::failed(circumstances.problems());
+    auto solved =
+        sdk::tree::solveAll(project, index, *targets, sdk::tree::Side::fails, job, *circumstances);
     if (!solved.content) return {solved.ending, {}, std::move(solved.problems)};
 
     Numbers numbers{values.number("mission"), values.text("unequal") == "smallest"
@@ -138,7 +106,12 @@ sdk::Answer<sdk::Result> CommonCauses::run(const project::Project& project,
                          "left for them alone. Look at their factors and at members that stand in "
                          "two groups.",
                          overdrawn)});
-    addMemberWarnings(result.notes, project, index, numbers);
+    std::set<std::size_t> groups;
+    for (std::size_t group = 0; group < project.commonCauses.size(); ++group)
+        groups.insert(group);
+    sdk::tree::addMemberWarnings(result.notes, project, index, groups, numbers.mission,
+                                 numbers.rule);
+    sdk::tree::addAssessmentNotes(result, *circumstances);
     sdk::tree::addTreeNotes(result.notes, *solved.content, sdk::tree::Side::fails);
     book.addAssumptions(result.notes);
     book.addWarnings(result.notes);

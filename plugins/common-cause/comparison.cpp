@@ -100,12 +100,7 @@ sdk::Answer<Comparison> compare(const project::Project& project, const project::
     }
     if (!problems.empty()) return Answer::failed(std::move(problems));
 
-    std::vector<std::vector<double>> shares;
-    for (const std::size_t position : expanded->groups) {
-        const auto& group = project.commonCauses[position];
-        shares.push_back(reliability::commonCauseShares(
-            group.kind, reliability::factorsOf(index, group), group.members.size()));
-    }
+    const auto shares = reliability::sharesOf(project, index, expanded->groups);
     const reliability::CauseProbabilities weigh(project, *expanded, numbers.rule);
     std::vector<double> q(expanded->causes.size());
     result.overdrawn = weigh.fill(shares, ofEvent, q);

@@ -63,7 +63,7 @@ void addBars(sdk::Result& result, const EventRows& rows,
         if (!std::isfinite(value)) continue; // a bar without end cannot be drawn
         bars.x.push_back(static_cast<double>(bars.x.size()));
         bars.y.push_back(value);
-        bars.labels.push_back(rows.event(entry.variable).id);
+        bars.labels.push_back(rows.id(entry.variable));
     }
     if (!bars.x.empty()) result.series.push_back(std::move(bars));
 }
@@ -126,19 +126,18 @@ std::size_t addEvents(sdk::Result& result, std::size_t table, const EventRows& r
     const std::size_t left = keepHeaviest(
         entries, rows.most, [&](const EventImportance& e) { return measure(rows.sort, e); });
     for (const EventImportance& entry : entries) {
-        const project::Event& event = rows.event(entry.variable);
         const std::string& top = rows.solved.target.id;
         result.tables[table].rows.push_back(
-            {top, event.id, sdk::tree::readableName(rows.index, event),
+            {top, rows.id(entry.variable), rows.name(entry.variable),
              rows.numbers.q[entry.variable],
              entry.fussellVesely ? Cell(100 * *entry.fussellVesely) : Cell(), entry.riskAchievement,
              entry.riskReduction});
-        result.tables[table + 1].rows.push_back({top, event.id, entry.birnbaum,
+        result.tables[table + 1].rows.push_back({top, rows.id(entry.variable), entry.birnbaum,
                                                  100 * entry.criticality, 100 * entry.setShare,
                                                  100 * entry.differential});
         for (const std::size_t shown : {table, table + 1})
-            result.marks.push_back(
-                {result.tables[shown].id, result.tables[shown].rows.size() - 1, {event.id}});
+            result.marks.push_back({result.tables[shown].id, result.tables[shown].rows.size() - 1,
+                                    rows.nodes(entry.variable)});
     }
     addBars(result, rows, entries);
     return left;
@@ -150,14 +149,13 @@ std::size_t addFrequencies(sdk::Result& result, std::size_t table, const EventRo
         return std::max(e.completes, e.reduction);
     });
     for (const FrequencyImportance& entry : entries) {
-        const project::Event& event = rows.event(entry.variable);
         const double own = rows.numbers.frequency[entry.variable];
-        result.tables[table].rows.push_back({rows.solved.target.id, event.id,
-                                             sdk::tree::readableName(rows.index, event),
+        result.tables[table].rows.push_back({rows.solved.target.id, rows.id(entry.variable),
+                                             rows.name(entry.variable),
                                              own > 0 ? Cell(own) : Cell(), 100 * entry.completes,
                                              100 * entry.reduction, entry.riskAchievement});
-        result.marks.push_back(
-            {result.tables[table].id, result.tables[table].rows.size() - 1, {event.id}});
+        result.marks.push_back({result.tables[table].id, result.tables[table].rows.size() - 1,
+                                rows.nodes(entry.variable)});
     }
     return left;
 }

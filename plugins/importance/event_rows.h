@@ -21,8 +21,15 @@ struct EventRows {
     std::string sort;
     std::size_t most = 25;
 
-    const project::Event& event(std::uint32_t variable) const {
-        return project.events[solved.tree.eventOfVariable[variable]];
+    // Of a common cause: all that it takes, and its group's name.
+    std::string id(std::uint32_t variable) const {
+        return sdk::tree::idOf(project, solved, variable);
+    }
+    std::string name(std::uint32_t variable) const {
+        return sdk::tree::nameOf(project, index, solved, variable);
+    }
+    std::vector<std::string> nodes(std::uint32_t variable) const {
+        return sdk::tree::nodesOf(project, solved, variable);
     }
 };
 

@@ -43,7 +43,7 @@ sdk::Parameter sortParameter() {
 struct Wish {
     std::optional<double> mission;
     std::string sort;
-    std::size_t rows = 25, unionSets = 2000;
+    std::size_t rows = 25;
 };
 
 struct Run {
@@ -60,7 +60,6 @@ project::Outcome<bool> addTop(sdk::Result& result, const Run& run, const Solved&
     if (!numbers) return numbers.problems();
     if (solved.solution.constant()) return true; // tree_notes says so
     reliability::ImportanceWish wish;
-    wish.maxSets = run.wish.unionSets;
     wish.limits.stop = run.job.stop;
     wish.limits.memoryBytes = run.job.memoryBytes;
     const EventRows rows{run.project, run.index, solved, *numbers, run.wish.sort, run.wish.rows};
@@ -75,7 +74,7 @@ project::Outcome<bool> addTop(sdk::Result& result, const Run& run, const Solved&
         left += addEvents(result, kEvents, rows, *events);
         for (const auto& [table, groups] :
              {std::pair{kComponents, componentsOf(rows)}, {kGroups, commonCausesOf(rows)}}) {
-            std::vector<std::vector<std::uint32_t>> variables;
+            std::vector<reliability::EventGroup> variables;
             for (const Group& group : groups)
                 variables.push_back(group.variables);
             const auto entries =
@@ -101,11 +100,12 @@ project::Outcome<bool> addTop(sdk::Result& result, const Run& run, const Solved&
 } // namespace
 
 std::vector<sdk::Parameter> Importance::parameters(const project::Project* project) const {
-    return {sdk::tree::topParameter(project), sdk::tree::missionParameter(), sortParameter(),
+    return {sdk::tree::topParameter(project),
+            sdk::tree::missionParameter(),
+            sortParameter(),
             whole("rows", 1, 25, "rows shown of each table and top event, the heaviest first"),
-            whole("union-sets", 0, 2000,
-                  "Fussell-Vesely as the union of sets lists them: not where there are more sets "
-                  "than this")};
+            sdk::tree::commonCauseParameter(),
+            sdk::tree::assessmentParameter(project)};
 }
 
 sdk::Answer<sdk::Result> Importance::run(const project::Project& project, const sdk::Values& values,
@@ -114,18 +114,20 @@ sdk::Answer<sdk::Result> Importance::run(const project::Project& project, const 
     const project::Index index(project);
     const auto targets = sdk::tree::targetsOf(project, index, values.text("top"));
     if (!targets) return Answer::failed(targets.problems());
-    auto solved = sdk::tree::solveAll(project, index, *targets, sdk::tree::Side::fails, job);
+    const auto circumstances = sdk::tree::circumstancesOf(project, values);
+    if (!circumstances) return Answer::failed(circumstances.problems());
+    auto solved =
+        sdk::tree::solveAll(project, index, *targets, sdk::tree::Side::fails, job, *circumstances);
     if (!solved.content) return {solved.ending, {}, std::move(solved.problems)};
 
     const Wish wish{values.number("mission"), values.text("sort").value_or("fussell-vesely"),
-                    static_cast<std::size_t>(values.integer("rows").value_or(25)),
-                    static_cast<std::size_t>(values.integer("union-sets").value_or(2000))};
+                    static_cast<std::size_t>(values.integer("rows").value_or(25))};
     sdk::tree::FigureBook book(project, index, wish.mission);
     const Run run{project, index, wish, job, book};
     sdk::Result result;
     result.title = "Importance of events, components and groups";
-    result.tables = {eventTable(), otherTable(), componentTable(), commonCauseTable(),
-                     frequencyTable()};
+    result.tables = {eventTable(), otherTable(), componentTable(),
+                     commonCauseTable(circumstances->commonCauses), frequencyTable()};
     project::Problems problems;
     for (const Solved& one : *solved.content) {
         const auto outcome = addTop(result, run, one);
@@ -142,9 +144,10 @@ sdk::Answer<sdk::Result> Importance::run(const project::Project& project, const 
     // An empty table says nothing, but that no group has two members here is worth knowing.
     if (!withFrequency) result.tables.erase(result.tables.begin() + kFrequency);
     addReadingNotes(result.notes, withFrequency);
+    sdk::tree::addAssessmentNotes(result, *circumstances);
     sdk::tree::addTreeNotes(result.notes, *solved.content, sdk::tree::Side::fails);
     sdk::tree::addFigureNotes(result.notes, project, book);
-    sdk::tree::addCautions(result.notes, sdk::tree::CautionScope::figures, project);
+    sdk::tree::addCautions(result.notes, circumstances->cautions(), project);
     return Answer::of(std::move(result));
 }
 

@@ -60,13 +60,14 @@ void addTopNotes(sdk::Result& result, const sdk::tree::Solved& solved, const Num
                          "prime implicants, and a negative Birnbaum marks an event that keeps the "
                          "top away.",
                          id));
-    else if (!entries.empty() && !entries.front().fussellVesely)
-        result.notes.push_back(
-            {NoteKind::method,
-             fmt::format("{}: Fussell-Vesely as the union of sets was left out, because it would "
-                         "have to list more sets than --union-sets allows; \"sum of sets\" needs "
-                         "no list.",
-                         id)});
+    const auto without = static_cast<std::size_t>(
+        std::count_if(entries.begin(), entries.end(),
+                      [](const auto& entry) { return !entry.fussellVesely.has_value(); }));
+    if (solved.solution.coherent() && without > 0)
+        warn(fmt::format("{}: Fussell-Vesely as the union of sets is left out for {} of {} events, "
+                         "because its diagrams grow too large; they are sorted by \"sum of sets\", "
+                         "which needs none.",
+                         id, without, entries.size()));
 }
 
 } // namespace cutwater::importance_plugin

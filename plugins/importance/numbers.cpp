@@ -31,28 +31,33 @@ project::Outcome<Numbers> numbersOf(const project::Project& project, const proje
                                     const sdk::tree::Solved& solved, sdk::tree::FigureBook& book,
                                     std::optional<double> mission) {
     const sdk::tree::Figures figures = book.of(solved);
+    const reliability::TopVariables& variables = solved.variables;
     Numbers numbers;
     numbers.q = figures.q;
     numbers.frequency.assign(figures.q.size(), 0.0);
-    project::Problems problems;
     reliability::ProfileWish wish;
     wish.mission = mission;
-    for (const std::uint32_t variable : figures.relevant) {
-        const std::size_t position = solved.tree.eventOfVariable[variable];
-        const auto course = reliability::courseOf(index, project.events[position], wish);
-        const bool initiating = course && course->profile.kind == Kind::initiating;
-        if (initiating) {
-            numbers.q[variable] = 0;
-            numbers.initiating.push_back(position);
-        } else if (!figures.known[variable]) {
-            const project::Problems& reasons = book.problemsOf(position);
-            problems.insert(problems.end(), reasons.begin(), reasons.end());
-            continue;
+    // A model that has a probability but no course (a mission of 0 h) has no frequency either: its
+    // profile stays that of something that never comes.
+    std::vector<EventProfile> ofEvent(project.events.size());
+    for (const std::size_t position : variables.eventsOf(figures.relevant))
+        if (const auto course = reliability::courseOf(index, project.events[position], wish)) {
+            ofEvent[position] = course->profile;
+            if (course->profile.kind == Kind::initiating) numbers.initiating.push_back(position);
         }
-        // A model that has a probability but no course (a mission of 0 h) has no frequency either.
-        if (course) numbers.frequency[variable] = frequencyOf(course->profile, numbers.q[variable]);
+    project::Problems problems;
+    for (const std::size_t position : figures.lacking) {
+        if (ofEvent[position].kind == Kind::initiating) continue;
+        const project::Problems& reasons = book.problemsOf(position);
+        problems.insert(problems.end(), reasons.begin(), reasons.end());
     }
     if (!problems.empty()) return problems;
+    const std::vector<EventProfile> profiles =
+        variables.profiles(reliability::sharesOf(project, index, variables.groups()), ofEvent);
+    for (const std::uint32_t variable : figures.relevant) {
+        if (!figures.known[variable]) numbers.q[variable] = 0; // it comes and is over
+        numbers.frequency[variable] = frequencyOf(profiles[variable], numbers.q[variable]);
+    }
     return numbers;
 }
 

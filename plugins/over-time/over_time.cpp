@@ -44,6 +44,18 @@ sdk::Parameter startParameter() {
     return start;
 }
 
+sdk::Parameter clockParameter() {
+    sdk::Parameter clock;
+    clock.name = "clock";
+    clock.type = sdk::ParameterType::choice;
+    clock.choices = {"own", "calendar"};
+    clock.standard = std::string("own");
+    clock.sentence = "own: every hour of the period is an hour of each event's clock; calendar: "
+                     "firing hours and starts are spread over the calendar by the project's "
+                     "exposures";
+    return clock;
+}
+
 sdk::Parameter rowsParameter() {
     sdk::Parameter rows;
     rows.name = "rows";
@@ -61,13 +73,20 @@ void addTopNotes(sdk::Result& result, const Solved& solved, const PeriodFigures&
     const auto warn = [&](std::string sentence) {
         result.notes.push_back({NoteKind::warning, std::move(sentence)});
     };
-    if (!solved.solution.coherent()) {
+    if (!figures.exactNumber) {
         result.exactness = sdk::Exactness::bounded;
-        warn(fmt::format("{} is not coherent: its frequency and expected number are lower bounds, "
-                         "since an event that a test or a new mission takes away can bring it "
-                         "about, too, and is not counted; \"at most\" is no bound then.",
+        warn(fmt::format("{} is not coherent, and too many of its events both help and hinder it: "
+                         "its frequency and expected number are lower bounds, and \"at most\" is "
+                         "no bound.",
                          id));
     }
+    if (figures.expectedAtJumps > 0)
+        result.notes.push_back(
+            {NoteKind::method,
+             fmt::format("{} is not coherent: {:.4g} of its expected number are brought about by "
+                         "tests and new missions that take away what hinders it. They stand in no "
+                         "frequency curve and in no event's share.",
+                         id, figures.expectedAtJumps)});
     if (solved.tree.hasPriorityAnd) result.exactness = sdk::Exactness::bounded;
     if (!exactHappens && figures.unreliabilityHigh > kOften)
         warn(fmt::format(
@@ -88,8 +107,11 @@ void addMethodNotes(std::vector<sdk::Note>& notes) {
         "Unavailability: exact from the diagrams at every moment that is looked at; its mean is "
         "integrated (15-point Gauss-Kronrod) from one test, repair stage or mission to the next, "
         "so that no jump falls inside a step.");
-    method("Frequency: the sum over the events of the Birnbaum factor times how often the event "
-           "comes (Vesely 1970). The expected number is its integral over the period.");
+    method(
+        "Frequency: the sum over the events of the Birnbaum factor times how often the event "
+        "comes (Vesely 1970). Where an event hinders the top its going counts, by the chance that "
+        "the top is away with it and there without. The expected number is the integral over "
+        "the period.");
     method(
         "\"At least once\": at least the highest unavailability; at most the unavailability at the "
         "start plus the expected number. The figure between them, 1 minus exp(minus the integral "
@@ -128,8 +150,14 @@ bool addTop(sdk::Result& result, const Run& run, const Solved& solved, const Top
 } // namespace
 
 std::vector<sdk::Parameter> OverTime::parameters(const project::Project* project) const {
-    return {sdk::tree::topParameter(project), periodParameter(), sdk::tree::missionParameter(),
-            startParameter(), rowsParameter()};
+    return {sdk::tree::topParameter(project),
+            periodParameter(),
+            sdk::tree::missionParameter(),
+            startParameter(),
+            clockParameter(),
+            rowsParameter(),
+            sdk::tree::commonCauseParameter(),
+            sdk::tree::assessmentParameter(project)};
 }
 
 sdk::Answer<sdk::Result> OverTime::run(const project::Project& project, const sdk::Values& values,
@@ -138,7 +166,10 @@ sdk::Answer<sdk::Result> OverTime::run(const project::Project& project, const sd
     const project::Index index(project);
     const auto targets = sdk::tree::targetsOf(project, index, values.text("top"));
     if (!targets) return Answer::failed(targets.problems());
-    auto solved = sdk::tree::solveAll(project, index, *targets, sdk::tree::Side::fails, job);
+    const auto circumstances = sdk::tree::circumstancesOf(project, values);
+    if (!circumstances) return Answer::failed(circumstances.problems());
+    auto solved =
+        sdk::tree::solveAll(project, index, *targets, sdk::tree::Side::fails, job, *circumstances);
     if (!solved.content) return {solved.ending, {}, std::move(solved.problems)};
 
     const Run run{project, index, job, values.number("period").value_or(8760),
@@ -146,6 +177,8 @@ sdk::Answer<sdk::Result> OverTime::run(const project::Project& project, const sd
     reliability::ProfileWish wish;
     wish.mission = values.number("mission");
     wish.steady = values.text("start") == "steady";
+    const reliability::ExposureBook exposures(project, index);
+    if (values.text("clock") == "calendar") wish.calendar = &exposures;
     sdk::tree::CourseBook book(project, index, wish);
     std::vector<TopCourse> courses;
     project::Problems problems;
@@ -157,7 +190,7 @@ sdk::Answer<sdk::Result> OverTime::run(const project::Project& project, const sd
                     problems.push_back(problem);
             continue;
         }
-        courses.emplace_back(one.solution, std::move(*profiles));
+        courses.push_back(sdk::tree::courseOfTop(one, std::move(*profiles), job));
         if (auto many = sdk::tree::tooManyBreakpoints(one.target, courses.back(), run.period))
             problems.push_back(std::move(*many));
     }
@@ -172,10 +205,11 @@ sdk::Answer<sdk::Result> OverTime::run(const project::Project& project, const sd
                     share))
             return Answer::stopped(sdk::Ending::cancelled,
                                    sdk::tree::cancelledAt((*solved.content)[i].target));
+    sdk::tree::addAssessmentNotes(result, *circumstances);
     sdk::tree::addTreeNotes(result.notes, *solved.content, sdk::tree::Side::fails);
     addMethodNotes(result.notes);
     book.addNotes(result.notes);
-    sdk::tree::addCautions(result.notes, sdk::tree::CautionScope::figures, project);
+    sdk::tree::addCautions(result.notes, circumstances->cautions(), project);
     return Answer::of(std::move(result));
 }
 

@@ -16,11 +16,6 @@ using reliability::Side;
 using sdk::Cell;
 using sdk::ColumnType;
 
-const project::Event& eventOf(const project::Project& project, const Walked& walked,
-                              std::uint32_t variable) {
-    return project.events[walked.solved.tree.eventOfVariable[variable]];
-}
-
 // What the event is in the middle of, in words.
 std::string stateText(const EventProfile& profile, double time, Side side) {
     switch (profile.kind) {
@@ -108,13 +103,14 @@ void addWorst(sdk::Result& result, sdk::Table& table, const project::Project& pr
     if (shares.size() > most) shares.resize(most);
     for (const EventShare& share : shares) {
         if (weight(share) <= 0) continue;
-        const project::Event& event = eventOf(project, walked, share.variable);
         table.rows.push_back(
-            {walked.solved.target.id, event.id, sdk::tree::readableName(index, event),
+            {walked.solved.target.id, sdk::tree::idOf(project, walked.solved, share.variable),
+             sdk::tree::nameOf(project, index, walked.solved, share.variable),
              share.moment.unavailability,
              stateText(walked.course.profile(share.variable), worst.time, worst.side),
              100 * weight(share) / worst.unavailability});
-        result.marks.push_back({table.id, table.rows.size() - 1, {event.id}});
+        result.marks.push_back({table.id, table.rows.size() - 1,
+                                sdk::tree::nodesOf(project, walked.solved, share.variable)});
     }
 }
 
@@ -145,12 +141,13 @@ void addCompleted(sdk::Result& result, sdk::Table& table, const project::Project
     if (order.size() > most) order.resize(most);
     for (const std::size_t i : order) {
         if (figures.completedBy[i] <= 0) continue;
-        const project::Event& event = eventOf(project, walked, walked.course.relevant()[i]);
-        table.rows.push_back({walked.solved.target.id, event.id,
-                              sdk::tree::readableName(index, event), figures.completedBy[i],
-                              100 * figures.completedBy[i] / figures.expectedNumber,
-                              figures.meanOfEvent[i]});
-        result.marks.push_back({table.id, table.rows.size() - 1, {event.id}});
+        const std::uint32_t variable = walked.course.relevant()[i];
+        table.rows.push_back(
+            {walked.solved.target.id, sdk::tree::idOf(project, walked.solved, variable),
+             sdk::tree::nameOf(project, index, walked.solved, variable), figures.completedBy[i],
+             100 * figures.completedBy[i] / figures.expectedNumber, figures.meanOfEvent[i]});
+        result.marks.push_back({table.id, table.rows.size() - 1,
+                                sdk::tree::nodesOf(project, walked.solved, variable)});
     }
 }
 

@@ -64,13 +64,14 @@ void addTop(sdk::Result& result, const Solved& solved, const Figures& figures) {
 
 // A tree too large to be solved exactly: an interval that is proven to hold the figure.
 sdk::Answer<bool> addBounded(sdk::Result& result, const sdk::tree::Target& target,
-                             const reliability::TreeFormula& tree, const Figures& figures,
+                             const sdk::tree::Unsolved& tree, const Figures& figures,
                              const sdk::Job& job) {
     using Answer = sdk::Answer<bool>;
     logic::Limits limits;
     limits.stop = job.stop;
     limits.memoryBytes = job.memoryBytes;
-    const logic::BoundsOutcome outcome = logic::boundTop(tree.formula, tree.top, figures.q, limits);
+    const logic::BoundsOutcome outcome =
+        logic::boundTop(tree.formula(), tree.top(), figures.q, limits);
     if (outcome.stop == logic::Stop::cancelled)
         return Answer::stopped(sdk::Ending::cancelled, sdk::tree::cancelledAt(target));
     if (!outcome.bounds)
@@ -118,7 +119,8 @@ project::Problems unquantified(const project::Project& project, const sdk::tree:
 } // namespace
 
 std::vector<sdk::Parameter> ProbabilityOfTops::parameters(const project::Project* project) const {
-    return {sdk::tree::topParameter(project), sdk::tree::missionParameter()};
+    return {sdk::tree::topParameter(project), sdk::tree::missionParameter(),
+            sdk::tree::commonCauseParameter(), sdk::tree::assessmentParameter(project)};
 }
 
 sdk::Answer<sdk::Result> ProbabilityOfTops::run(const project::Project& project,
@@ -128,6 +130,8 @@ sdk::Answer<sdk::Result> ProbabilityOfTops::run(const project::Project& project,
     const project::Index index(project);
     const auto targets = sdk::tree::targetsOf(project, index, values.text("top"));
     if (!targets) return Answer::failed(targets.problems());
+    const auto circumstances = sdk::tree::circumstancesOf(project, values);
+    if (!circumstances) return Answer::failed(circumstances.problems());
     sdk::Result result;
     result.title = "Probability of the top events";
     result.tables = {topTable()};
@@ -135,7 +139,8 @@ sdk::Answer<sdk::Result> ProbabilityOfTops::run(const project::Project& project,
     std::set<std::size_t> lacking;
     std::vector<Solved> all;
     for (const sdk::tree::Target& target : *targets) {
-        auto solved = sdk::tree::solveAll(project, index, {target}, sdk::tree::Side::fails, job);
+        auto solved = sdk::tree::solveAll(project, index, {target}, sdk::tree::Side::fails, job,
+                                          *circumstances);
         if (solved.content) {
             const Figures figures = book.of(solved.content->front());
             lacking.insert(figures.lacking.begin(), figures.lacking.end());
@@ -145,16 +150,18 @@ sdk::Answer<sdk::Result> ProbabilityOfTops::run(const project::Project& project,
         }
         if (solved.ending != sdk::Ending::overLimit)
             return {solved.ending, {}, std::move(solved.problems)};
-        const reliability::TreeFormula tree = reliability::toFormula(project, index, target.node);
-        const Figures figures = book.of(tree);
+        const auto unsolved = sdk::tree::formulaOf(project, index, target, *circumstances);
+        if (!unsolved) return Answer::failed(unsolved.problems());
+        const Figures figures = book.of(unsolved->variables);
         lacking.insert(figures.lacking.begin(), figures.lacking.end());
         if (!lacking.empty()) continue;
-        auto bounded = addBounded(result, target, tree, figures, job);
+        auto bounded = addBounded(result, target, *unsolved, figures, job);
         if (!bounded.content) return {bounded.ending, {}, std::move(bounded.problems)};
     }
     if (!lacking.empty()) return Answer::failed(unquantified(project, book, lacking));
 
     result.tables.push_back(eventTable(project, index, book));
+    sdk::tree::addAssessmentNotes(result, *circumstances);
     sdk::tree::addTreeNotes(result.notes, all, sdk::tree::Side::fails);
     result.notes.push_back(
         {NoteKind::method,
@@ -166,7 +173,7 @@ sdk::Answer<sdk::Result> ProbabilityOfTops::run(const project::Project& project,
                             "picked at random, or by the end of the mission where the models have "
                             "a mission time."});
     sdk::tree::addFigureNotes(result.notes, project, book);
-    sdk::tree::addCautions(result.notes, sdk::tree::CautionScope::figures, project);
+    sdk::tree::addCautions(result.notes, circumstances->cautions(), project);
     return Answer::of(std::move(result));
 }
 

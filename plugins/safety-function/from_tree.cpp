@@ -145,12 +145,7 @@ Answer figuresFromTree(const project::Project& project, const project::Index& in
     figures.independent = std::move(*plain.content);
     if (!common) return Answer::of(std::move(figures));
 
-    std::vector<std::vector<double>> shares;
-    for (const std::size_t position : expanded->groups) {
-        const auto& group = project.commonCauses[position];
-        shares.push_back(reliability::commonCauseShares(
-            group.kind, reliability::factorsOf(index, group), group.members.size()));
-    }
+    const auto shares = reliability::sharesOf(project, index, expanded->groups);
     auto courses = reliability::causeCourses(*expanded, shares, reader.profiles(),
                                              reliability::UnequalRule::geometricMean);
     for (const std::size_t group : courses.mixed)

@@ -85,8 +85,12 @@ void addNotes(sdk::Result& result, const Swings& swings, double factor) {
 } // namespace
 
 std::vector<sdk::Parameter> Sensitivity::parameters(const project::Project* project) const {
-    return {sdk::tree::topParameter(project), sdk::tree::missionParameter(), factorParameter(),
-            rowsParameter()};
+    return {sdk::tree::topParameter(project),
+            sdk::tree::missionParameter(),
+            factorParameter(),
+            rowsParameter(),
+            sdk::tree::commonCauseParameter(),
+            sdk::tree::assessmentParameter(project)};
 }
 
 sdk::Answer<sdk::Result> Sensitivity::run(const project::Project& project,
@@ -95,12 +99,15 @@ sdk::Answer<sdk::Result> Sensitivity::run(const project::Project& project,
     const project::Index index(project);
     const auto targets = sdk::tree::targetsOf(project, index, values.text("top"));
     if (!targets) return Answer::failed(targets.problems());
-    auto solved = sdk::tree::solveAll(project, index, *targets, sdk::tree::Side::fails, job);
+    const auto circumstances = sdk::tree::circumstancesOf(project, values);
+    if (!circumstances) return Answer::failed(circumstances.problems());
+    auto solved =
+        sdk::tree::solveAll(project, index, *targets, sdk::tree::Side::fails, job, *circumstances);
     if (!solved.content) return {solved.ending, {}, std::move(solved.problems)};
 
     std::vector<reliability::SolvedTop> tops;
     for (const Solved& one : *solved.content)
-        tops.push_back({one.solution, one.tree.eventOfVariable});
+        tops.push_back({one.solution, one.variables});
     reliability::SwingWish wish;
     wish.factor = values.number("factor").value_or(1);
     wish.stop = job.stop;
@@ -133,9 +140,10 @@ sdk::Answer<sdk::Result> Sensitivity::run(const project::Project& project,
     sdk::tree::FigureBook book(project, index, values.number("mission"));
     for (const Solved& one : *solved.content)
         book.of(one);
+    sdk::tree::addAssessmentNotes(result, *circumstances);
     sdk::tree::addTreeNotes(result.notes, *solved.content, sdk::tree::Side::fails);
     sdk::tree::addFigureNotes(result.notes, project, book);
-    sdk::tree::addCautions(result.notes, sdk::tree::CautionScope::figures, project);
+    sdk::tree::addCautions(result.notes, circumstances->cautions(), project);
     return Answer::of(std::move(result));
 }
 

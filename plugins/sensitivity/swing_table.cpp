@@ -19,6 +19,7 @@ constexpr std::size_t kMostBars = 15;
 std::string nameOf(const project::Project& project, const Knob& knob) {
     for (const project::Parameter& parameter : project.parameters)
         if (parameter.id == knob.parameter) return parameter.name;
+    if (knob.factor > 0) return "factor of the common-cause group " + knob.owner;
     return std::string(project::facts(knob.role).sentence);
 }
 

@@ -38,7 +38,8 @@ bool addTop(sdk::Result& result, const project::Project& project, const project:
         if (job.stop.stop_requested()) return false;
         if (set->literals.size() != 1) continue; // always happens: tree_notes says so
         const logic::SetLiteral literal = set->literals.front();
-        const project::Event& event = project.events[solved.tree.eventOfVariable[literal.variable]];
+        const project::Event& event =
+            project.events[solved.variables.events(literal.variable).front()];
         const Cell probability =
             sdk::tree::numberCell(figures.known[literal.variable], set->probability);
         const bool hidden = isDormant(index, event);
@@ -62,7 +63,8 @@ bool addTop(sdk::Result& result, const project::Project& project, const project:
 } // namespace
 
 std::vector<sdk::Parameter> SingleFailures::parameters(const project::Project* project) const {
-    return {sdk::tree::topParameter(project), sdk::tree::missionParameter()};
+    return {sdk::tree::topParameter(project), sdk::tree::missionParameter(),
+            sdk::tree::assessmentParameter(project)};
 }
 
 sdk::Answer<sdk::Result> SingleFailures::run(const project::Project& project,
@@ -71,7 +73,10 @@ sdk::Answer<sdk::Result> SingleFailures::run(const project::Project& project,
     const project::Index index(project);
     const auto targets = sdk::tree::targetsOf(project, index, values.text("top"));
     if (!targets) return Answer::failed(targets.problems());
-    auto solved = sdk::tree::solveAll(project, index, *targets, sdk::tree::Side::fails, job);
+    const auto circumstances = sdk::tree::circumstancesOf(project, values);
+    if (!circumstances) return Answer::failed(circumstances.problems());
+    auto solved =
+        sdk::tree::solveAll(project, index, *targets, sdk::tree::Side::fails, job, *circumstances);
     if (!solved.content) return {solved.ending, {}, std::move(solved.problems)};
 
     sdk::Result result;
@@ -85,11 +90,13 @@ sdk::Answer<sdk::Result> SingleFailures::run(const project::Project& project,
         if (!addTop(result, project, index, one, book.of(one), job))
             return Answer::stopped(sdk::Ending::cancelled, sdk::tree::cancelledAt(one.target));
 
+    sdk::tree::addAssessmentNotes(result, *circumstances);
     sdk::tree::addTreeNotes(result.notes, *solved.content, sdk::tree::Side::fails);
     result.notes.push_back(
         {NoteKind::method,
          "Single failures are the minimal cut sets of order 1. A part that is missing in the tree "
-         "is missing here, too."});
+         "is missing here, too. One cause that takes several parts is not among them: see the "
+         "analysis common-cause."});
     sdk::tree::addCautions(result.notes, sdk::tree::CautionScope::machine, project);
     return Answer::of(std::move(result));
 }

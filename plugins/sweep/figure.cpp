@@ -6,8 +6,6 @@
 
 namespace cutwater::sweep_plugin {
 
-using reliability::EventProfile;
-
 const std::vector<std::string>& measureWords() {
     static const std::vector<std::string> words = {"probability", "mean", "worst", "frequency"};
     return words;
@@ -33,8 +31,8 @@ Figure::Figure(const sdk::tree::Solved& solved, const Varied& varied, reliabilit
       m_job(job), m_relevant(solved.solution.relevantVariables()) {}
 
 bool Figure::usesTheNumber() const {
-    return std::any_of(m_relevant.begin(), m_relevant.end(), [this](std::uint32_t variable) {
-        const std::size_t event = m_solved.tree.eventOfVariable[variable];
+    const auto events = m_solved.variables.eventsOf(m_relevant);
+    return std::any_of(events.begin(), events.end(), [this](std::size_t event) {
         return std::any_of(m_varied.knobs.begin(), m_varied.knobs.end(), [event](const auto& knob) {
             return std::binary_search(knob.events.begin(), knob.events.end(), event);
         });
@@ -52,30 +50,20 @@ std::optional<double> Figure::at(double value) {
 }
 
 std::optional<double> Figure::probability() {
-    std::vector<double> q(m_solved.tree.eventOfVariable.size(), 0.0);
-    for (const std::uint32_t variable : m_relevant) {
-        const auto& outcome = m_whatIf.probability(m_solved.tree.eventOfVariable[variable]);
-        if (outcome)
-            q[variable] = *outcome;
-        else
-            m_problems.insert(m_problems.end(), outcome.problems().begin(),
-                              outcome.problems().end());
-    }
-    if (!m_problems.empty()) return {};
-    return m_solved.solution.probability(q).occurs;
+    const auto q = m_whatIf.probabilities(m_solved.variables, m_relevant);
+    if (q) return m_solved.solution.probability(*q).occurs;
+    m_problems = q.problems();
+    return {};
 }
 
 std::optional<double> Figure::overPeriod(double begin, double end) {
-    std::vector<EventProfile> profiles(m_solved.tree.eventOfVariable.size());
-    for (const std::uint32_t variable : m_relevant) {
-        const auto course = m_whatIf.course(m_solved.tree.eventOfVariable[variable]);
-        if (course)
-            profiles[variable] = course->profile;
-        else
-            m_problems.insert(m_problems.end(), course.problems().begin(), course.problems().end());
+    auto profiles = m_whatIf.profiles(m_solved.variables, m_relevant);
+    if (!profiles) {
+        m_problems = profiles.problems();
+        return {};
     }
-    if (!m_problems.empty()) return {};
-    const reliability::TopCourse course(m_solved.solution, std::move(profiles));
+    const reliability::TopCourse course =
+        sdk::tree::courseOfTop(m_solved, std::move(*profiles), m_job);
     if (const auto many = sdk::tree::tooManyBreakpoints(m_solved.target, course, end)) {
         m_problems.push_back(*many);
         return {};
@@ -85,6 +73,7 @@ std::optional<double> Figure::overPeriod(double begin, double end) {
     wish.stop = m_job.stop;
     const auto whole = reliability::overPeriod(course, wish);
     if (!whole) return {};
+    m_exact = m_exact && whole->exactNumber;
     if (m_measure == Measure::worst) return whole->worst.unavailability;
     const bool often = m_measure == Measure::frequency;
     double total = often ? whole->expectedNumber : whole->meanUnavailability * end;

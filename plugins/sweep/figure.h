@@ -26,6 +26,7 @@ public:
     std::optional<double> at(double value);
     bool usesTheNumber() const; // otherwise it is the same everywhere
     const project::Problems& problems() const { return m_problems; }
+    bool exactFrequency() const { return m_exact; } // of all that were asked for
 
 private:
     std::optional<double> probability();
@@ -39,6 +40,7 @@ private:
     const sdk::Job& m_job;
     std::vector<std::uint32_t> m_relevant;
     project::Problems m_problems;
+    bool m_exact = true;
 };
 
 } // namespace cutwater::sweep_plugin

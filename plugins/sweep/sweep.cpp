@@ -58,12 +58,19 @@ Measure measureOf(const std::string& word) {
     return static_cast<Measure>(found - words.begin());
 }
 
-std::vector<std::size_t> eventsOf(const std::vector<Solved>& all) {
-    std::set<std::size_t> events;
-    for (const Solved& solved : all)
-        for (const std::uint32_t variable : solved.solution.relevantVariables())
-            events.insert(solved.tree.eventOfVariable[variable]);
-    return {events.begin(), events.end()};
+// All numbers that these top events use.
+std::vector<reliability::Knob> numbersOf(const project::Project& project,
+                                         const project::Index& index,
+                                         const std::vector<Solved>& all) {
+    std::set<std::size_t> events, groups;
+    for (const Solved& solved : all) {
+        const auto own = solved.variables.eventsOf(solved.solution.relevantVariables());
+        events.insert(own.begin(), own.end());
+        groups.insert(solved.variables.groups().begin(), solved.variables.groups().end());
+    }
+    return reliability::knobsOf(project, index,
+                                std::vector<std::size_t>(events.begin(), events.end()),
+                                std::vector<std::size_t>(groups.begin(), groups.end()));
 }
 
 void addNotes(sdk::Result& result, const Varied& varied, Measure measure, double period) {
@@ -102,8 +109,8 @@ std::vector<sdk::Parameter> Sweep::parameters(const project::Project* project) c
     return {sdk::tree::topParameter(project),
             text("vary",
                  "the number that is varied: the id of a shared parameter, or OWNER@ROLE for a "
-                 "number of a failure mode or event (level-probe.fouled@rate); several with "
-                 "commas are set to the same value"),
+                 "number of a failure mode or event (level-probe.fouled@rate), or with "
+                 "--common-cause GROUP@factor-1; several with commas are set to the same value"),
             text("from",
                  "the smallest value, in hours, per hour, or with a unit (\"1 wk\"); without it "
                  "a tenth of the present one"),
@@ -118,7 +125,9 @@ std::vector<sdk::Parameter> Sweep::parameters(const project::Project* project) c
             number("limit", "", 0, {}, "the figure must not be above this"),
             choice("prefer", {"largest", "smallest"}, "largest",
                    "which of the values within the limit is wanted"),
-            sdk::tree::missionParameter()};
+            sdk::tree::missionParameter(),
+            sdk::tree::commonCauseParameter(),
+            sdk::tree::assessmentParameter(project)};
 }
 
 sdk::Answer<sdk::Result> Sweep::run(const project::Project& project, const sdk::Values& values,
@@ -127,10 +136,13 @@ sdk::Answer<sdk::Result> Sweep::run(const project::Project& project, const sdk::
     const project::Index index(project);
     const auto targets = sdk::tree::targetsOf(project, index, values.text("top"));
     if (!targets) return Answer::failed(targets.problems());
-    auto solved = sdk::tree::solveAll(project, index, *targets, sdk::tree::Side::fails, job);
+    const auto circumstances = sdk::tree::circumstancesOf(project, values);
+    if (!circumstances) return Answer::failed(circumstances.problems());
+    auto solved =
+        sdk::tree::solveAll(project, index, *targets, sdk::tree::Side::fails, job, *circumstances);
     if (!solved.content) return {solved.ending, {}, std::move(solved.problems)};
 
-    const auto known = reliability::knobsOf(project, index, eventsOf(*solved.content));
+    const auto known = numbersOf(project, index, *solved.content);
     const auto varied = variedOf(project, known, values.text("vary"), values.text("from"),
                                  values.text("to"), values.text("scale").value_or("auto"));
     if (!varied) return Answer::failed(varied.problems());
@@ -169,11 +181,12 @@ sdk::Answer<sdk::Result> Sweep::run(const project::Project& project, const sdk::
         if (!swept || !now)
             return Answer::stopped(sdk::Ending::cancelled, sdk::tree::cancelledAt(one.target));
         addSwept(result, {one.target, *varied, measure, *swept, *now, wish.limit, wish.largest});
-        if (!one.solution.coherent() && measure == Measure::frequency)
+        if (!figure.exactFrequency() && measure == Measure::frequency)
             result.exactness = sdk::Exactness::bounded;
     }
     addNotes(result, *varied, measure, period);
     sdk::tree::FigureBook figures(project, index, values.number("mission"));
+    sdk::tree::addAssessmentNotes(result, *circumstances);
     sdk::tree::addTreeNotes(result.notes, *solved.content, sdk::tree::Side::fails);
     if (measure == Measure::probability) {
         for (const Solved& one : *solved.content)
@@ -187,7 +200,7 @@ sdk::Answer<sdk::Result> Sweep::run(const project::Project& project, const sdk::
             (void)book.of(one); // for its notes; problems would have stopped the sweep
         book.addNotes(result.notes);
     }
-    sdk::tree::addCautions(result.notes, sdk::tree::CautionScope::figures, project);
+    sdk::tree::addCautions(result.notes, circumstances->cautions(), project);
     return Answer::of(std::move(result));
 }
 

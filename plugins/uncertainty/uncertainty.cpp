@@ -16,55 +16,6 @@ using sdk::Ending;
 using sdk::tree::Solved;
 using Answer = sdk::Answer<sdk::Result>;
 
-// The top's formula with its common causes, solved; content only where it went well.
-sdk::Answer<logic::Solution> solveExpanded(const reliability::CommonCauseFormula& expanded,
-                                           const Solved& solved, const sdk::Job& job) {
-    logic::Limits limits;
-    limits.stop = job.stop;
-    limits.memoryBytes = job.memoryBytes;
-    auto outcome = logic::solve(expanded.formula, expanded.top, limits);
-    if (outcome.stop == logic::Stop::cancelled)
-        return sdk::Answer<logic::Solution>::stopped(Ending::cancelled,
-                                                     sdk::tree::cancelledAt(solved.target));
-    if (!outcome.solution)
-        return sdk::Answer<logic::Solution>::stopped(
-            Ending::overLimit, sdk::tree::overMemoryAt(solved.target, job.memoryBytes));
-    return sdk::Answer<logic::Solution>::of(std::move(*outcome.solution));
-}
-
-// Probability with all numbers at their point values.
-double pointValue(const project::Project& project, const project::Index& index,
-                  const logic::Solution& solution, const reliability::TreeFormula& tree,
-                  const std::optional<reliability::CommonCauseFormula>& expanded,
-                  std::optional<double> mission, reliability::UnequalRule rule) {
-    std::vector<double> ofEvent(project.events.size(), 0.0);
-    const auto look = [&](std::size_t event) {
-        const auto found =
-            reliability::probabilityOf(project, index, project.events[event], mission);
-        if (found) ofEvent[event] = found->value;
-    };
-    std::vector<double> q;
-    if (!expanded) {
-        for (const std::uint32_t variable : solution.relevantVariables())
-            look(tree.eventOfVariable[variable]);
-        for (const std::size_t event : tree.eventOfVariable)
-            q.push_back(ofEvent[event]);
-        return solution.probability(q).occurs;
-    }
-    const reliability::CauseProbabilities weigh(project, *expanded, rule);
-    for (const std::size_t event : weigh.events())
-        look(event);
-    std::vector<std::vector<double>> shares;
-    for (const std::size_t position : expanded->groups) {
-        const auto& group = project.commonCauses[position];
-        shares.push_back(reliability::commonCauseShares(
-            group.kind, reliability::factorsOf(index, group), group.members.size()));
-    }
-    q.resize(expanded->causes.size());
-    weigh.fill(shares, ofEvent, q);
-    return solution.probability(q).occurs;
-}
-
 } // namespace
 
 std::vector<sdk::Parameter> Uncertainty::parameters(const project::Project* project) const {
@@ -72,6 +23,8 @@ std::vector<sdk::Parameter> Uncertainty::parameters(const project::Project* proj
                                     sdk::tree::missionParameter()};
     for (sdk::Parameter& parameter : wishParameters())
         all.push_back(std::move(parameter));
+    all.push_back(sdk::tree::commonCauseParameter());
+    all.push_back(sdk::tree::assessmentParameter(project));
     return all;
 }
 
@@ -82,7 +35,10 @@ Answer Uncertainty::run(const project::Project& project, const sdk::Values& valu
     if (!targets) return Answer::failed(targets.problems());
     sdk::Job solving = job; // its share of the progress is small
     solving.progress = nullptr;
-    auto solved = sdk::tree::solveAll(project, index, *targets, sdk::tree::Side::fails, solving);
+    const auto circumstances = sdk::tree::circumstancesOf(project, values);
+    if (!circumstances) return Answer::failed(circumstances.problems());
+    auto solved = sdk::tree::solveAll(project, index, *targets, sdk::tree::Side::fails, solving,
+                                      *circumstances);
     if (!solved.content) return {solved.ending, {}, std::move(solved.problems)};
     Wish wish = wishOf(values);
     const auto mission = values.number("mission");
@@ -94,25 +50,8 @@ Answer Uncertainty::run(const project::Project& project, const sdk::Values& valu
     project::Problems problems;
     sdk::Result result;
     for (const Solved& one : *solved.content) {
-        book.of(one);
-        std::optional<reliability::CommonCauseFormula> expanded;
-        logic::Solution solution = one.solution;
-        if (wish.commonCauses) {
-            auto made = reliability::withCommonCauses(project, index, one.tree);
-            if (!made) return Answer::failed(made.problems());
-            if (!made->groups.empty()) {
-                auto again = solveExpanded(*made, one, job);
-                if (!again.content) return {again.ending, {}, std::move(again.problems)};
-                solution = std::move(*again.content);
-                expanded = std::move(*made);
-            }
-        }
-        answers.push_back(
-            {one.target,
-             pointValue(project, index, solution, one.tree, expanded, mission, wish.drawing.rule),
-             {}});
-        for (const project::Problem& problem :
-             expanded ? tops.add(solution, std::move(*expanded)) : tops.add(solution, one.tree))
+        answers.push_back({one.target, one.solution.probability(book.of(one).q).occurs, {}});
+        for (const project::Problem& problem : tops.add(one.solution, one.variables))
             if (seen.insert(problem.what).second) problems.push_back(problem);
         if (one.tree.hasPriorityAnd) result.exactness = sdk::Exactness::bounded;
     }
@@ -135,16 +74,10 @@ Answer Uncertainty::run(const project::Project& project, const sdk::Values& valu
                      runTable(wish, tops.inputs().inputs().size()),
                      inputTable(project, tops.inputs(), *samples, wish.drawing.samples)};
     addNotes(result.notes, answers, tops.inputs(), *samples, wish);
+    sdk::tree::addAssessmentNotes(result, *circumstances);
     sdk::tree::addTreeNotes(result.notes, *solved.content, sdk::tree::Side::fails);
-    if (wish.commonCauses) {
-        book.addAssumptions(result.notes);
-        book.addWarnings(result.notes);
-        for (const std::string& own : project.assumptions)
-            result.notes.push_back({sdk::NoteKind::assumption, own});
-    } else {
-        sdk::tree::addFigureNotes(result.notes, project, book);
-    }
-    sdk::tree::addCautions(result.notes, sdk::tree::CautionScope::figures, project);
+    sdk::tree::addFigureNotes(result.notes, project, book);
+    sdk::tree::addCautions(result.notes, circumstances->cautions(), project);
     return Answer::of(std::move(result));
 }
 

@@ -32,16 +32,11 @@ std::vector<sdk::Parameter> wishParameters() {
     method.standard = std::string("monte-carlo");
     method.sentence = "monte-carlo draws every sample by itself; latin-hypercube spreads the draws "
                       "of each number evenly, in ten batches";
-    sdk::Parameter common;
-    common.name = "common-cause";
-    common.type = sdk::ParameterType::flag;
-    common.standard = false;
-    common.sentence = "count the common-cause groups, their factors drawn like all other numbers";
     return {whole("samples", 100'000, kFewestSamples, kMostSamples,
                   "how often all uncertain numbers are drawn"),
             whole("seed", 1, 0, std::numeric_limits<std::int32_t>::max(),
                   "where the random numbers begin: the same seed gives the same answer"),
-            method, common,
+            method,
             whole("threads", 0, 0, kMostThreads,
                   "threads that work side by side, 0: as many as the computer has; the answer is "
                   "the same for any number")};

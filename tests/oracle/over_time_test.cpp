@@ -61,8 +61,10 @@ Compared compare(const std::vector<Part>& parts,
         inputs.push_back(formula.addVariable());
         profiles.push_back(profileOf(part));
     }
-    const auto solution = solved(formula, gate(formula, inputs));
-    const reliability::TopCourse course(*solution, profiles);
+    const Literal whole = gate(formula, inputs);
+    const auto solution = solved(formula, whole);
+    const reliability::TopCourse course(*solution, profiles,
+                                        reliability::Crossings::of(formula, whole));
     reliability::PeriodWish wish;
     wish.end = end;
     return {*reliability::overPeriod(course, wish), liveThrough(parts, top, end, histories, seed)};
@@ -196,14 +198,53 @@ TEST(LivesByChance, APartThatComesBackCanBringTheTopAbout) { // A and not B
     expectNear(compared.figures.meanUnavailability, compared.lives.share, "mean unavailability");
 }
 
-TEST(LivesByChance,
-     AnEventThatHelpsAndHindersGivesALowerBoundOfTheFrequency) { // exactly one of two
+TEST(LivesByChance, EventsThatHelpAndHinder) { // exactly one of two
     const std::vector<Part> parts{repairable(0.01, 20), repairable(0.02, 15)};
     const auto compared = compare(
         parts, [](auto& f, const auto& in) { return f.addGate(Op::exactlyOne, in); },
         [](const auto& s) { return (s[0] != 0) != (s[1] != 0); }, 200, 1'000'000, 8);
     expectNear(compared.figures.meanUnavailability, compared.lives.share, "mean unavailability");
-    EXPECT_LT(compared.figures.expectedNumber, compared.lives.number.mean);
+    expectNear(compared.figures.expectedNumber, compared.lives.number, "expected number");
+    EXPECT_TRUE(compared.figures.exactNumber);
+    expectWithinBounds(compared);
+}
+
+// Tests that take away what hinders: A and not B, or exactly one of B and C, B and C tested
+// together, with a new mission of A now and then at the same hour.
+TEST(LivesByChance, TestsThatTakeAwayWhatHinders) {
+    Part a, b = tested(6e-3, 60, 60), c = tested(9e-3, 60, 60);
+    a.rate = 0.004;
+    a.renewal = 120;
+    const auto compared = compare(
+        {a, b, c},
+        [](auto& f, const auto& in) {
+            const Literal only = f.addGate(Op::conjunction, std::vector{in[0], ~in[1]});
+            const Literal one = f.addGate(Op::exactlyOne, std::vector{in[1], in[2]});
+            return f.addGate(Op::disjunction, std::vector{only, one});
+        },
+        [](const auto& s) { return (s[0] && !s[1]) || (s[1] != 0) != (s[2] != 0); }, 310, 1'000'000,
+        9);
+    EXPECT_GT(compared.figures.expectedAtJumps, 0.1);
+    expectNear(compared.figures.expectedNumber, compared.lives.number, "expected number");
+    expectNear(compared.figures.meanUnavailability, compared.lives.share, "mean unavailability");
+    EXPECT_TRUE(compared.figures.exactNumber);
+    expectWithinBounds(compared);
+}
+
+// Tests that take time, and repairs after them, in a tree that one of the parts hinders.
+TEST(LivesByChance, OutagesAndRepairsOfWhatHinders) {
+    Part a = repairable(0.02, 12), b = tested(8e-3, 80, 50);
+    b.testDuration = 3;
+    b.repair = 25;
+    const auto compared = compare(
+        {a, b},
+        [](auto& f, const auto& in) {
+            return f.addGate(Op::conjunction, std::vector{in[0], ~in[1]});
+        },
+        [](const auto& s) { return s[0] && !s[1]; }, 330, 1'000'000, 10);
+    EXPECT_GT(compared.figures.expectedAtJumps, 0.01);
+    expectNear(compared.figures.expectedNumber, compared.lives.number, "expected number");
+    expectNear(compared.figures.meanUnavailability, compared.lives.share, "mean unavailability");
 }
 
 } // namespace

@@ -174,29 +174,44 @@ Lives liveThrough(const std::vector<Part>& parts,
         std::fill(states.begin(), states.end(), 0);
         bool there = top(states), ever = there;
         double since = 0, time = 0, came = 0;
-        for (const Step& step : steps) {
-            const bool wasDown = states[step.part] != 0;
-            if (step.instant) {
-                states[step.part] = 1;
-                if (!there && top(states)) {
-                    came += 1;
-                    ever = true;
-                }
-                states[step.part] = 0;
-                continue;
-            }
-            reasons[step.part] += step.change;
-            states[step.part] = reasons[step.part] > 0;
-            if ((states[step.part] != 0) == wasDown) continue;
+        const auto happens = [&](double at, bool counts) {
             const bool now = top(states);
             if (now && !there) {
-                since = step.time;
+                since = at;
                 ever = true;
-                // Brought about by a failure, or by something that comes back (not coherent).
-                if (step.failure || step.change < 0) came += 1;
+                if (counts) came += 1;
             }
-            if (!now && there) time += step.time - since;
+            if (!now && there) time += at - since;
             there = now;
+        };
+        for (std::size_t first = 0; first < steps.size();) {
+            // What comes back at one moment comes back together (one test round, one new mission);
+            // it can bring the top about where that is not coherent.
+            std::size_t last = first;
+            bool back = false;
+            for (; last < steps.size() && steps[last].time <= steps[first].time + 1e-9; ++last) {
+                const Step& step = steps[last];
+                if (step.change >= 0) continue;
+                reasons[step.part] += step.change;
+                states[step.part] = reasons[step.part] > 0;
+                back = true;
+            }
+            if (back) happens(steps[first].time, true);
+            for (; first < last; ++first) {
+                const Step& step = steps[first];
+                if (step.instant) {
+                    states[step.part] = 1;
+                    if (!there && top(states)) {
+                        came += 1;
+                        ever = true;
+                    }
+                    states[step.part] = 0;
+                }
+                if (step.change <= 0) continue;
+                reasons[step.part] += step.change;
+                states[step.part] = 1;
+                happens(step.time, step.failure); // being taken out for a test is no failure
+            }
         }
         if (there) time += end - since;
         number.add(came);

@@ -20,10 +20,10 @@ std::string events(std::size_t count) {
 } // namespace
 
 project::Outcome<std::vector<EventProfile>> CourseBook::of(const Solved& solved) {
-    std::vector<EventProfile> profiles(solved.tree.eventOfVariable.size());
+    std::vector<EventProfile> ofEvent(m_project.events.size());
     project::Problems problems;
-    for (const std::uint32_t variable : solved.solution.relevantVariables()) {
-        const std::size_t position = solved.tree.eventOfVariable[variable];
+    for (const std::size_t position :
+         solved.variables.eventsOf(solved.solution.relevantVariables())) {
         auto known = m_profiles.find(position);
         if (known == m_profiles.end()) {
             auto course = reliability::courseOf(m_index, m_project.events[position], m_wish);
@@ -33,19 +33,35 @@ project::Outcome<std::vector<EventProfile>> CourseBook::of(const Solved& solved)
             }
             for (const std::string& warning : course->warnings)
                 m_warnings[warning].insert(position);
+            noteClock(position, course->converted);
             known = m_profiles.emplace(position, course->profile).first;
         }
-        profiles[variable] = known->second;
+        ofEvent[position] = known->second;
     }
     if (!problems.empty()) return problems;
+    const auto& groups = solved.variables.groups();
+    m_commonCauses.counted.insert(groups.begin(), groups.end());
+    std::vector<std::size_t> mixed;
+    auto profiles = solved.variables.profiles(reliability::sharesOf(m_project, m_index, groups),
+                                              ofEvent, &mixed);
+    m_commonCauses.mixed.insert(mixed.begin(), mixed.end());
     return profiles;
+}
+
+void CourseBook::noteClock(std::size_t position, const reliability::Exposed& converted) {
+    if (converted.startsPerHour)
+        m_converted[fmt::format("starts are counted by the exposure of {}: {:.4g} per year",
+                                converted.component, *converted.startsPerHour * 8760)]
+            .insert(position);
+    else if (converted.firingShare)
+        m_converted[fmt::format("firing hours are {:.4g} of the calendar's, by the exposure of {}",
+                                *converted.firingShare, converted.component)]
+            .insert(position);
 }
 
 void CourseBook::addNotes(std::vector<Note>& notes) const {
     std::size_t constants = 0, renewed = 0, tested = 0, initiating = 0, outages = 0;
-    std::set<std::string> ids;
     for (const auto& [position, profile] : m_profiles) {
-        ids.insert(m_project.events[position].id);
         constants += profile.kind == Kind::constant ? 1 : 0;
         initiating += profile.kind == Kind::initiating ? 1 : 0;
         tested += profile.kind == Kind::tested ? 1 : 0;
@@ -84,20 +100,25 @@ void CourseBook::addNotes(std::vector<Note>& notes) const {
     if (outages > 0)
         assume("A part that is taken out for a test counts as down. The moment it is taken out is "
                "not counted as a failure.");
-    std::vector<std::string> groups;
-    for (const project::CommonCauseGroup& group : m_project.commonCauses) {
-        std::size_t members = 0;
-        for (const project::Reference& member : group.members)
-            members += ids.count(member.id);
-        if (members > 1) groups.push_back(group.id);
-    }
-    if (!groups.empty())
-        notes.push_back(
-            {NoteKind::warning,
-             fmt::format("The common-cause groups {} are not counted here: their events "
-                         "were taken as independent, and the true figures are higher.",
-                         fmt::join(groups, ", "))});
-    assume("Events are independent of each other at every moment.");
+    for (const auto& [sentence, positions] : m_converted)
+        assume(fmt::format("{}: {}.", idList(m_project, {positions.begin(), positions.end()}),
+                           sentence));
+    if (!m_converted.empty())
+        assume("Where a clock is spread over the calendar its failures come as much more slowly, "
+               "and missions and tests that it counts lie as much further apart; repairs and tests "
+               "take the time they take.");
+    std::vector<std::size_t> asked;
+    for (const auto& [position, profile] : m_profiles)
+        asked.push_back(position);
+    addCommonCauseNotes(notes, m_project, asked, m_commonCauses);
+    if (!m_commonCauses.counted.empty())
+        assume("Common causes share out the rates of their members, and are tested, mended and "
+               "renewed like the best of them.");
+    assume(std::string(m_commonCauses.counted.empty()
+                           ? ""
+                           : "Apart from the common causes that are counted, ") +
+           (m_commonCauses.counted.empty() ? "Events" : "events") +
+           " are independent of each other at every moment.");
     std::size_t count = 0;
     for (const auto& [sentence, positions] : m_warnings) {
         if (++count > kMostWarnings) break;
@@ -112,6 +133,18 @@ void CourseBook::addNotes(std::vector<Note>& notes) const {
                                             m_warnings.size() - kMostWarnings)});
     for (const std::string& own : m_project.assumptions)
         assume(own);
+}
+
+reliability::TopCourse courseOfTop(const Solved& solved, std::vector<EventProfile> profiles,
+                                   const Job& job) {
+    std::optional<reliability::Crossings> crossings;
+    if (!solved.solution.coherent() && !solved.solution.constant()) {
+        logic::Limits limits;
+        limits.stop = job.stop;
+        limits.memoryBytes = job.memoryBytes;
+        crossings = reliability::Crossings::of(solved.formula(), solved.top(), limits);
+    }
+    return {solved.solution, std::move(profiles), std::move(crossings)};
 }
 
 std::optional<project::Problem>

@@ -4,6 +4,7 @@
 
 #include "models/reliability/profile_reader.h"
 #include "models/reliability/top_event.h"
+#include "plugins/sdk/tree/common_causes.h"
 #include "plugins/sdk/tree/solved.h"
 
 #include <map>
@@ -28,12 +29,21 @@ public:
     void addNotes(std::vector<Note>& notes) const;
 
 private:
+    void noteClock(std::size_t position, const reliability::Exposed& converted);
+
     const project::Project& m_project;
     const project::Index& m_index;
     reliability::ProfileWish m_wish;
     std::map<std::size_t, reliability::EventProfile> m_profiles;
-    std::map<std::string, std::set<std::size_t>> m_warnings; // sentence -> events
+    CommonCauseUse m_commonCauses;
+    std::map<std::string, std::set<std::size_t>> m_warnings;  // sentence -> events
+    std::map<std::string, std::set<std::size_t>> m_converted; // sentence -> events
 };
+
+// The course of a solved tree; for one that is not coherent with what its exact frequency needs, as
+// far as the limits of the job allow.
+reliability::TopCourse courseOfTop(const Solved& solved,
+                                   std::vector<reliability::EventProfile> profiles, const Job& job);
 
 // A period with more tests and missions than this is refused: it would take minutes.
 constexpr double kMostBreakpoints = 200'000;

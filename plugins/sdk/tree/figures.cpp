@@ -31,31 +31,41 @@ FigureBook::Entry& FigureBook::entry(std::size_t event) {
 
 // Only events that are in some set count: one that can make no difference needs no number.
 Figures FigureBook::of(const Solved& solved) {
-    return of(solved.tree, solved.solution.relevantVariables());
+    return of(solved.variables, solved.solution.relevantVariables());
 }
 
-Figures FigureBook::of(const reliability::TreeFormula& tree) {
-    std::vector<std::uint32_t> all(tree.eventOfVariable.size());
+Figures FigureBook::of(const reliability::TopVariables& variables) {
+    std::vector<std::uint32_t> all(variables.count());
     std::iota(all.begin(), all.end(), 0);
-    return of(tree, std::move(all));
+    return of(variables, std::move(all));
 }
 
-Figures FigureBook::of(const reliability::TreeFormula& tree, std::vector<std::uint32_t> relevant) {
+Figures FigureBook::of(const reliability::TopVariables& variables,
+                       std::vector<std::uint32_t> relevant) {
     Figures figures;
-    const auto& eventOf = tree.eventOfVariable;
-    figures.q.assign(eventOf.size(), 1.0);
-    figures.known.assign(eventOf.size(), false);
+    figures.known.assign(variables.count(), false);
     figures.relevant = std::move(relevant);
-    for (const std::uint32_t variable : figures.relevant) {
-        Entry& of = entry(eventOf[variable]);
+    std::vector<double> ofEvent(m_project.events.size(), 0.0);
+    for (const std::size_t event : variables.eventsOf(figures.relevant)) {
+        Entry& of = entry(event);
         of.counts = true;
-        if (of.probability) {
-            figures.q[variable] = of.probability->value;
-            figures.known[variable] = true;
-        } else {
-            figures.lacking.push_back(eventOf[variable]);
-        }
+        if (of.probability)
+            ofEvent[event] = of.probability->value;
+        else
+            figures.lacking.push_back(event);
     }
+    figures.q = variables.probabilities(
+        m_project, reliability::sharesOf(m_project, m_index, variables.groups()), ofEvent,
+        reliability::UnequalRule::geometricMean, &m_commonCauses.overdrawn);
+    m_commonCauses.counted.insert(variables.groups().begin(), variables.groups().end());
+    for (const std::uint32_t variable : figures.relevant) {
+        const auto& events = variables.events(variable);
+        figures.known[variable] = std::none_of(events.begin(), events.end(), [&](std::size_t of) {
+            return std::binary_search(figures.lacking.begin(), figures.lacking.end(), of);
+        });
+    }
+    for (std::size_t variable = 0; variable < figures.q.size(); ++variable)
+        if (!figures.known[variable]) figures.q[variable] = 1;
     return figures;
 }
 

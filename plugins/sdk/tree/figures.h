@@ -3,6 +3,7 @@
 #pragma once
 
 #include "models/reliability/event_model.h"
+#include "plugins/sdk/tree/common_causes.h"
 #include "plugins/sdk/tree/solved.h"
 
 #include <map>
@@ -30,7 +31,8 @@ public:
 
     Figures of(const Solved& solved);
     // The same for a tree that could not be solved: every event counts.
-    Figures of(const reliability::TreeFormula& tree);
+    Figures of(const reliability::TopVariables& variables);
+    Figures of(const reliability::TreeFormula& tree) { return of(reliability::TopVariables(tree)); }
 
     // Of an event that some of() has asked about; null where it has no number.
     const reliability::EventProbability* find(std::size_t event) const;
@@ -38,6 +40,13 @@ public:
     const project::Problems& problemsOf(std::size_t event) const;
     // Positions of all events that were asked about and count, ascending.
     std::vector<std::size_t> events() const;
+    // What of() has found out about common causes.
+    const CommonCauseUse& commonCauses() const { return m_commonCauses; }
+    // Warnings about the members of the groups that were counted.
+    void addGroupWarnings(std::vector<Note>& notes) const {
+        addMemberWarnings(notes, m_project, m_index, m_commonCauses.counted, m_mission,
+                          reliability::UnequalRule::geometricMean);
+    }
 
     // Warnings of the events' models, one note each; of more than a few only how many.
     void addWarnings(std::vector<Note>& notes) const;
@@ -51,12 +60,13 @@ private:
         bool counts = false; // in some set
     };
     Entry& entry(std::size_t event);
-    Figures of(const reliability::TreeFormula& tree, std::vector<std::uint32_t> relevant);
+    Figures of(const reliability::TopVariables& variables, std::vector<std::uint32_t> relevant);
 
     const project::Project& m_project;
     const project::Index& m_index;
     std::optional<double> m_mission;
     std::map<std::size_t, Entry> m_entries;
+    CommonCauseUse m_commonCauses;
 };
 
 // "e1, e2, e3 and 5 more", for sentences.

@@ -44,6 +44,8 @@ std::vector<Parameter> setAnalysisParameters(const project::Project* project) {
     for (Parameter& parameter : setParameters())
         parameters.push_back(std::move(parameter));
     parameters.push_back(missionParameter());
+    parameters.push_back(commonCauseParameter());
+    parameters.push_back(assessmentParameter(project));
     return parameters;
 }
 
@@ -52,7 +54,9 @@ Answer<Result> runSetAnalysis(const project::Project& project, const Values& val
     const project::Index index(project);
     const auto targets = targetsOf(project, index, values.text("top"));
     if (!targets) return Answer<Result>::failed(targets.problems());
-    auto solved = solveAll(project, index, *targets, side, job);
+    const auto circumstances = circumstancesOf(project, values);
+    if (!circumstances) return Answer<Result>::failed(circumstances.problems());
+    auto solved = solveAll(project, index, *targets, side, job, *circumstances);
     if (!solved.content) return {solved.ending, {}, std::move(solved.problems)};
 
     const SetWish asked = setWish(values, job, side);
@@ -81,10 +85,11 @@ Answer<Result> runSetAnalysis(const project::Project& project, const Values& val
     result.tables = {std::move(tables.summary), std::move(tables.counts), std::move(tables.sets)};
     result.marks = std::move(tables.marks);
     result.notes = std::move(tables.notes);
+    addAssessmentNotes(result, *circumstances);
     addTreeNotes(result.notes, *solved.content, side);
     result.notes.push_back(method(side));
     addFigureNotes(result.notes, project, book);
-    addCautions(result.notes, CautionScope::figures, project);
+    addCautions(result.notes, circumstances->cautions(), project);
     return Answer<Result>::of(std::move(result));
 }
 

@@ -39,14 +39,16 @@ SetText textOf(const logic::CutSet& set, const project::Project& project,
     const char* const negation = side == Side::fails ? "not " : "occurs: ";
     SetText text;
     for (const logic::SetLiteral& literal : set.literals) {
-        const project::Event& event = project.events[solved.tree.eventOfVariable[literal.variable]];
+        const std::string id = idOf(project, solved, literal.variable);
         if (!text.ids.empty()) {
             text.ids += ", ";
             text.names += "; ";
         }
-        text.ids += literal.negated ? negation + event.id : event.id;
-        text.names += (literal.negated ? negation : "") + readableName(index, event);
-        text.nodes.push_back(event.id);
+        text.ids += literal.negated ? negation + id : id;
+        text.names +=
+            (literal.negated ? negation : "") + nameOf(project, index, solved, literal.variable);
+        for (std::string& node : nodesOf(project, solved, literal.variable))
+            text.nodes.push_back(std::move(node));
         text.known = text.known && figures.known[literal.variable];
     }
     if (set.literals.empty()) text.names = "(nothing: it holds whatever the events do)";

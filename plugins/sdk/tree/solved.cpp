@@ -15,10 +15,10 @@ using project::Severity;
 // ten times as many.
 constexpr std::uint64_t kNodesPerModule = 30'000'000;
 
-logic::SolveOutcome solveOne(const reliability::TreeFormula& tree, Side side,
+logic::SolveOutcome solveOne(const logic::Formula& formula, logic::Literal top, Side side,
                              const logic::Limits& limits) {
-    if (side == Side::fails) return logic::solve(tree.formula, tree.top, limits);
-    const logic::DualFormula dual = logic::dual(tree.formula, tree.top);
+    if (side == Side::fails) return logic::solve(formula, top, limits);
+    const logic::DualFormula dual = logic::dual(formula, top);
     return logic::solve(dual.formula, dual.top, limits);
 }
 
@@ -36,15 +36,29 @@ Problem overMemoryAt(const Target& target, std::size_t memoryBytes) {
             "allow more, or ask about a gate further down", "top event " + target.id, 0};
 }
 
+project::Outcome<Unsolved> formulaOf(const project::Project& project, const project::Index& index,
+                                     const Target& target, const Circumstances& circumstances) {
+    reliability::TreeFormula tree =
+        reliability::toFormula(project, index, target.node, circumstances.forced);
+    reliability::TopVariables variables(tree);
+    if (circumstances.commonCauses) {
+        auto made = reliability::withCommonCauses(project, index, tree);
+        if (!made) return made.problems();
+        if (!made->groups.empty()) variables = reliability::TopVariables(std::move(*made));
+    }
+    return Unsolved{std::move(tree), std::move(variables)};
+}
+
 Answer<std::vector<Solved>> solveAll(const project::Project& project, const project::Index& index,
-                                     const std::vector<Target>& targets, Side side,
-                                     const Job& job) {
+                                     const std::vector<Target>& targets, Side side, const Job& job,
+                                     const Circumstances& circumstances) {
     std::vector<Solved> all;
     for (std::size_t i = 0; i < targets.size(); ++i) {
         const Target& target = targets[i];
         if (job.stop.stop_requested())
             return Answer<std::vector<Solved>>::stopped(Ending::cancelled, cancelledAt(target));
-        reliability::TreeFormula tree = reliability::toFormula(project, index, target.node);
+        auto formula = formulaOf(project, index, target, circumstances);
+        if (!formula) return Answer<std::vector<Solved>>::failed(formula.problems());
         logic::Limits limits;
         limits.stop = job.stop;
         limits.memoryBytes = job.memoryBytes;
@@ -54,15 +68,36 @@ Answer<std::vector<Solved>> solveAll(const project::Project& project, const proj
                 const double done = static_cast<double>(i) + share;
                 job.progress(done / static_cast<double>(targets.size()), "solving " + target.id);
             };
-        logic::SolveOutcome outcome = solveOne(tree, side, limits);
+        logic::SolveOutcome outcome = solveOne(formula->formula(), formula->top(), side, limits);
         if (outcome.stop == logic::Stop::cancelled)
             return Answer<std::vector<Solved>>::stopped(Ending::cancelled, cancelledAt(target));
         if (!outcome.solution)
             return Answer<std::vector<Solved>>::stopped(Ending::overLimit,
                                                         overMemoryAt(target, job.memoryBytes));
-        all.push_back({target, std::move(tree), std::move(*outcome.solution)});
+        all.push_back({std::move(*formula), target, std::move(*outcome.solution)});
     }
     return Answer<std::vector<Solved>>::of(std::move(all));
+}
+
+std::string idOf(const project::Project& project, const Solved& solved, std::uint32_t variable) {
+    return solved.variables.id(project, variable);
+}
+
+std::string nameOf(const project::Project& project, const project::Index& index,
+                   const Solved& solved, std::uint32_t variable) {
+    if (solved.isEvent(variable))
+        return readableName(index, project.events[solved.variables.events(variable).front()]);
+    const std::size_t position = solved.variables.groups()[solved.variables.groupOf(variable)];
+    const project::CommonCauseGroup& group = project.commonCauses[position];
+    return fmt::format("common cause: {}", group.name.empty() ? group.id : group.name);
+}
+
+std::vector<std::string> nodesOf(const project::Project& project, const Solved& solved,
+                                 std::uint32_t variable) {
+    std::vector<std::string> nodes;
+    for (const std::size_t event : solved.variables.events(variable))
+        nodes.push_back(project.events[event].id);
+    return nodes;
 }
 
 Cell countCell(const logic::Count& count) {

@@ -3,8 +3,6 @@
 
 #include <fmt/format.h>
 
-#include <set>
-
 namespace cutwater::sdk::tree {
 
 void addTreeNotes(std::vector<Note>& notes, const std::vector<Solved>& all, Side side) {
@@ -35,25 +33,15 @@ void addTreeNotes(std::vector<Note>& notes, const std::vector<Solved>& all, Side
 
 void addFigureNotes(std::vector<Note>& notes, const project::Project& project,
                     const FigureBook& book) {
-    std::set<std::string> used;
-    for (const std::size_t event : book.events())
-        used.insert(project.events[event].id);
-    std::vector<std::string> groups;
-    for (const project::CommonCauseGroup& group : project.commonCauses) {
-        std::size_t members = 0;
-        for (const project::Reference& member : group.members)
-            members += used.count(member.id);
-        if (members > 1) groups.push_back(group.id);
-    }
-    if (!groups.empty())
-        notes.push_back(
-            {NoteKind::warning,
-             fmt::format("The common-cause groups {} are not counted here: their events were taken "
-                         "as independent, and the true probability is higher.",
-                         fmt::join(groups, ", "))});
+    addCommonCauseNotes(notes, project, book.events(), book.commonCauses());
+    book.addGroupWarnings(notes);
     notes.push_back({NoteKind::assumption,
-                     "Events are independent of each other: what one common cause takes away "
-                     "together must stand in the tree as an event of its own."});
+                     fmt::format("{}: what one supply, pipe or controller takes away together must "
+                                 "stand in the tree as an event of its own.",
+                                 book.commonCauses().counted.empty()
+                                     ? "Events are independent of each other"
+                                     : "Apart from the common causes that are counted, events are "
+                                       "independent of each other")});
     book.addAssumptions(notes);
     book.addWarnings(notes);
     for (const std::string& own : project.assumptions)

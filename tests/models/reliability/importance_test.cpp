@@ -81,7 +81,7 @@ TEST(Importance, SumsOfSetsByListingThem) { // coherent trees and others
         ASSERT_EQ(sums.size(), tree.q.size());
         for (std::size_t v = 0; v < sums.size(); ++v)
             EXPECT_TRUE(near(sums[v], with[v], 1e-11)) << oracle::describe(tree) << v;
-        const auto got = importance(*solution, tree.q, {.maxSets = 0});
+        const auto got = importance(*solution, tree.q, {.unionNodes = 0});
         ASSERT_TRUE(got);
         for (const auto& entry : *got)
             EXPECT_TRUE(near(entry.setShare, with[entry.variable] / all, 1e-11));
@@ -122,17 +122,18 @@ TEST(Importance, OfGroupsByConditioning) {
         const auto solution = oracle::solved(tree.formula, tree.top);
         ASSERT_TRUE(solution);
         if (solution->constant()) continue;
-        const std::vector<std::vector<std::uint32_t>> groups{{0, 3, 5}, {1}, {2, 4, 6, 7, 8}};
+        const std::vector<EventGroup> groups{
+            {{0, 3, 5}, {0, 3, 5}}, {{1}, {1}}, {{2, 4}, {2, 4, 6, 7, 8}}};
         const auto got = groupImportance(*solution, tree.q, groups);
         ASSERT_TRUE(got && got->size() == groups.size());
         const long double top = oracle::probability(table, tree.q).occurs;
         double differential = 0;
         for (std::size_t g = 0; g < groups.size(); ++g) {
             auto with = tree.q, without = tree.q;
-            for (const auto v : groups[g]) {
+            for (const auto v : groups[g].certain)
                 with[v] = 1;
+            for (const auto v : groups[g].impossible)
                 without[v] = 0;
-            }
             const long double high = oracle::probability(table, with).occurs;
             const long double low = oracle::probability(table, without).occurs;
             const auto& entry = (*got)[g];
@@ -178,24 +179,72 @@ TEST(Importance, OfMoreEventsThanCouldBeAskedOneByOne) { // each one is needed: 
     const auto solution = oracle::solved(formula, formula.addGate(logic::Op::conjunction, inputs));
     ASSERT_TRUE(solution);
     const auto got =
-        importance(*solution, std::vector<double>(inputs.size(), 0.999), {.maxSets = 0});
+        importance(*solution, std::vector<double>(inputs.size(), 0.999), {.unionNodes = 0});
     ASSERT_TRUE(got);
     EXPECT_NEAR(got->front().criticality, 1, 1e-9);
     EXPECT_GT(got->back().riskReduction, 1e9);
     EXPECT_NEAR(got->back().riskAchievement, 1 / 0.999, 1e-9);
 }
 
-TEST(Importance, LeavesFussellVeselyOutAboveTheWishedSets) {
+TEST(Importance, UnionOfMoreSetsThanCouldBeListed) {
+    // 10 of 20: 184,756 sets. One of them with a given part is there where the part is, and 9 more.
+    logic::Formula formula;
+    std::vector<logic::Literal> parts;
+    for (int i = 0; i < 20; ++i)
+        parts.push_back(formula.addVariable());
+    const auto vote = oracle::solved(formula, formula.addGate(logic::Op::atLeast, parts, 10));
+    ASSERT_TRUE(vote);
+    const double q = 0.3;
+    const auto atLeast = [q](int k, int n) {
+        double sum = 0;
+        for (int i = k; i <= n; ++i)
+            sum += std::exp(std::lgamma(n + 1.0) - std::lgamma(i + 1.0) - std::lgamma(n - i + 1.0) +
+                            i * std::log(q) + (n - i) * std::log1p(-q));
+        return sum;
+    };
+    const auto got = importance(*vote, std::vector<double>(20, q));
+    ASSERT_TRUE(got && got->size() == 20);
+    for (const auto& entry : *got) {
+        ASSERT_TRUE(entry.fussellVesely);
+        EXPECT_TRUE(near(*entry.fussellVesely, q * atLeast(9, 19) / atLeast(10, 20), 1e-11));
+    }
+}
+
+TEST(Importance, UnionThroughModulesOf1e90Sets) {
+    // All of 30 groups, each an or of 1,000: module in module, 1000^30 sets. Each set needs one of
+    // every group: with one given event the union is that event and every other group.
+    logic::Formula formula;
+    std::vector<logic::Literal> groups;
+    for (int g = 0; g < 30; ++g) {
+        std::vector<logic::Literal> events;
+        for (int i = 0; i < 1000; ++i)
+            events.push_back(formula.addVariable());
+        groups.push_back(formula.addGate(logic::Op::disjunction, events));
+    }
+    const auto solution = oracle::solved(formula, formula.addGate(logic::Op::conjunction, groups));
+    ASSERT_TRUE(solution);
+    const auto got = importance(*solution, std::vector<double>(30'000, 1e-4));
+    ASSERT_TRUE(got && got->size() == 30'000);
+    const double group = -std::expm1(1000 * std::log1p(-1e-4));
+    for (const auto& entry : *got) {
+        ASSERT_TRUE(entry.fussellVesely);
+        ASSERT_TRUE(near(*entry.fussellVesely, 1e-4 / group, 1e-11));
+    }
+}
+
+TEST(Importance, LeavesFussellVeselyOutWhereTheUnionsDoNotFit) {
     const oracle::RandomTree tree = oracle::makeTree(1, {.events = 9, .gates = 7});
     const auto solution = oracle::solved(tree.formula, tree.top);
     ASSERT_TRUE(solution);
-    ImportanceWish wish;
-    wish.maxSets = 0;
-    const auto got = importance(*solution, tree.q, wish);
-    ASSERT_TRUE(got);
-    ASSERT_FALSE(got->empty());
-    for (const auto& entry : *got)
-        EXPECT_FALSE(entry.fussellVesely);
+    for (const std::uint64_t nodes : {0, 2}) {
+        ImportanceWish wish;
+        wish.unionNodes = nodes;
+        const auto got = importance(*solution, tree.q, wish);
+        ASSERT_TRUE(got);
+        ASSERT_FALSE(got->empty());
+        for (const auto& entry : *got)
+            EXPECT_FALSE(entry.fussellVesely);
+    }
 }
 
 TEST(Importance, StopsWhenAsked) {

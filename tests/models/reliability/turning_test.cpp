@@ -56,7 +56,7 @@ project::Project plant() {
 
 std::vector<SolvedTop> solvedTops(const project::Project& plant, const project::Index& index) {
     const TreeFormula tree = toFormula(plant, index, "G");
-    return {{*oracle::solved(tree.formula, tree.top), tree.eventOfVariable}};
+    return {{*oracle::solved(tree.formula, tree.top), TopVariables(tree)}};
 }
 
 TEST(Knobs, EachNumberOnceWithAllItsEvents) {
@@ -69,7 +69,7 @@ TEST(Knobs, EachNumberOnceWithAllItsEvents) {
     EXPECT_EQ(knobs[1].id(), "interval");
     EXPECT_EQ(knobs[2].id(), "C@probability");
     EXPECT_EQ(find(made, knobs[2])->value, 0.2);
-    EXPECT_EQ(find(made, Knob{"nowhere", "", Role::rate, {}}), nullptr);
+    EXPECT_EQ(find(made, Knob{"nowhere", "", Role::rate, 0, {}}), nullptr);
 }
 
 TEST(Knobs, TurningComputesAgainWhatHangsOnThem) {

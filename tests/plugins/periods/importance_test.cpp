@@ -101,15 +101,6 @@ TEST(ImportancePlugin, ComponentsAndGroupsAsOne) {
     EXPECT_EQ(text(table(*answer.content, "components"), 0, "component"), "SK-1");
 }
 
-TEST(ImportancePlugin, LeavesTheUnionOutWhereItIsToldTo) {
-    sdk::Values values;
-    values.set("union-sets", std::int64_t{1});
-    const auto answer = ask("importance", twoPumps(), values);
-    ASSERT_TRUE(answer.content);
-    EXPECT_TRUE(empty(table(*answer.content, "events"), 0, "fussell-vesely"));
-    EXPECT_THAT(notes(*answer.content, sdk::NoteKind::method), HasSubstr("--union-sets"));
-}
-
 TEST(ImportancePlugin, OfAnInitiatorItSpeaksOfTheFrequency) {
     const auto answer = ask("importance", lowWater());
     ASSERT_TRUE(answer.content);

@@ -88,13 +88,76 @@ TEST(OverTimePlugin, WarnsWhereItsFiguresAreWeak) {
     EXPECT_THAT(warnings, HasSubstr("far apart"));
 }
 
-TEST(OverTimePlugin, ANotCoherentTreeIsBoundedAndSaysSo) {
+TEST(OverTimePlugin, ANotCoherentTreeHasAnExactFrequency) {
+    // Exactly one of two probes, tested together. Within a year one has failed and the other not;
+    // the test mends what it finds, so that nothing is brought about by it.
     project::Project plant = twoProbes(false);
     plant.gates[0].kind = project::GateKind::exactlyOne;
-    const auto answer = ask("over-time", plant);
+    const auto answer = ask("over-time", plant, period(8760));
     ASSERT_TRUE(answer.content);
-    EXPECT_EQ(answer.content->exactness, sdk::Exactness::bounded);
-    EXPECT_THAT(notes(*answer.content, sdk::NoteKind::warning), HasSubstr("lower bounds"));
+    EXPECT_EQ(answer.content->exactness, sdk::Exactness::exact);
+    const double q = -std::expm1(-1e-5 * 8760);
+    // The first of two failures brings it about: 1 - (1 - q)^2 times in the year.
+    EXPECT_NEAR(number(table(*answer.content, "figures"), 0, "expected-number"),
+                1 - (1 - q) * (1 - q), 1e-10);
+}
+
+TEST(OverTimePlugin, FiringHoursAndStartsAreSpreadOverTheCalendar) {
+    project::Project plant = twoProbes(false);
+    project::Component boiler, burner;
+    boiler.id = "boiler";
+    burner.id = "burner";
+    burner.parent = "boiler";
+    plant.components = {boiler, burner};
+    for (std::size_t i = 0; i < 2; ++i) {
+        project::FailureMode mode;
+        mode.id = "m" + std::to_string(i);
+        mode.component = "burner";
+        mode.model = plant.events[i].model;
+        mode.model.clock = project::Clock::firingHour;
+        plant.modes.push_back(mode);
+        plant.events[i].mode = mode.id;
+    }
+    auto& repaired = plant.modes[0].model;
+    repaired = {};
+    repaired.kind = project::ModelKind::repairable;
+    repaired.clock = project::Clock::firingHour;
+    repaired.set(project::Role::rate, quantity(1e-3, project::Unit::perHour));
+    repaired.set(project::Role::repair, quantity(10, project::Unit::hours));
+    plant.gates[0].inputs = {{"probe-a", {}}};
+    project::Exposure exposure;
+    exposure.component = "boiler";
+    exposure.calendarHours = 17520;
+    exposure.firingHours = 4380;
+    exposure.starts = 2000;
+    plant.exposures = {exposure};
+    sdk::Values values = period(8760);
+    values.set("start", std::string("steady"));
+    const auto own = ask("over-time", plant, values);
+    values.set("clock", std::string("calendar"));
+    const auto calendar = ask("over-time", plant, values);
+    ASSERT_TRUE(own.content && calendar.content);
+    EXPECT_NEAR(number(table(*own.content, "figures"), 0, "frequency"), 1e-3 / 1.01, 1e-12);
+    // A quarter of the hours: a quarter of the rate; a repair takes what it takes.
+    EXPECT_NEAR(number(table(*calendar.content, "figures"), 0, "frequency"), 2.5e-4 / 1.0025,
+                1e-12);
+    EXPECT_THAT(notes(*own.content, sdk::NoteKind::warning), HasSubstr("--clock calendar"));
+    EXPECT_THAT(notes(*calendar.content, sdk::NoteKind::assumption),
+                HasSubstr("firing hours are 0.25 of the calendar's, by the exposure of boiler"));
+
+    auto& perStart = plant.modes[0].model;
+    perStart = {};
+    perStart.kind = project::ModelKind::frequency;
+    perStart.clock = project::Clock::start;
+    perStart.set(project::Role::frequency, quantity(0.003, project::Unit::perStart));
+    const auto starts = ask("over-time", plant, values);
+    ASSERT_TRUE(starts.content);
+    EXPECT_NEAR(number(table(*starts.content, "figures"), 0, "frequency-per-year"), 3, 1e-9);
+    EXPECT_THAT(notes(*starts.content, sdk::NoteKind::assumption), HasSubstr("1000 per year"));
+    plant.exposures.clear();
+    const auto unknown = ask("over-time", plant, values);
+    ASSERT_FALSE(unknown.content);
+    EXPECT_THAT(unknown.problems.at(0).remedy, HasSubstr("exposure with starts"));
 }
 
 TEST(OverTimePlugin, StopsWhenAsked) {
