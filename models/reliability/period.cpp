@@ -230,6 +230,9 @@ private:
                        figures.unreliabilityLow, figures.unreliabilityHigh);
         if (m_course.coherent() && m_course.neverRecovers())
             figures.unreliabilityExact = figures.atEnd;
+        else if (const EventProfile* const only = m_course.onlyEvent();
+                 only && figures.atStart == 0 && only->testDuration == 0)
+            figures.unreliabilityExact = only->unreliability(m_wish.end);
         figures.curve = m_envelope.points();
         figures.expectedByTime = m_counted.finished(m_wish.end, figures.expectedNumber);
     }

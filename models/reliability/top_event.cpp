@@ -97,6 +97,11 @@ double TopCourse::breakpointCount(double end) const {
     return count;
 }
 
+const EventProfile* TopCourse::onlyEvent() const {
+    const bool one = m_relevant.size() == 1 && coherent() && !m_solution.constant();
+    return one ? &m_profiles[m_relevant.front()] : nullptr;
+}
+
 bool TopCourse::neverRecovers() const {
     return std::all_of(m_relevant.begin(), m_relevant.end(), [this](std::uint32_t variable) {
         return m_profiles[variable].neverRecovers();

@@ -48,6 +48,8 @@ public:
     double breakpointCount(double end) const;          // an upper bound
     // Nothing is ever mended or tested, so that the first time is the only one.
     bool neverRecovers() const;
+    // Where the top is one event: its profile.
+    const EventProfile* onlyEvent() const;
     const std::vector<std::uint32_t>& relevant() const { return m_relevant; }
     const EventProfile& profile(std::uint32_t variable) const { return m_profiles[variable]; }
     bool coherent() const { return m_solution.coherent(); }
@@ -96,7 +98,8 @@ struct PeriodFigures {
     double atStart = 0, atEnd = 0; // Q(0), Q(end) just before
     double integrationError = 0;   // estimate, relative, the worse of the two integrals
     // F >= the highest Q; F <= Q(0) + W; 1 - (1 - Q(0)) exp(-integral of the conditional rate) is
-    // in between and warranted by nothing. Exact, F = Q(end), where nothing recovers.
+    // in between and warranted by nothing. Exact where nothing recovers (F = Q(end)) and where the
+    // top is one event that works at the start and is not taken out for tests.
     double unreliabilityLow = 0, unreliabilityHigh = 0, unreliabilityEstimate = 0;
     std::optional<double> unreliabilityExact;
     CurvePoint worst;                                      // highest Q

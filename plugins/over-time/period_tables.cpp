@@ -35,7 +35,7 @@ std::string stateText(const EventProfile& profile, double time, Side side) {
 }
 
 std::string happensText(const PeriodFigures& figures) {
-    if (figures.unreliabilityExact) return "exact: nothing is repaired or tested";
+    if (figures.unreliabilityExact) return "exact";
     return "estimate between the bounds";
 }
 

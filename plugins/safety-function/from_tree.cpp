@@ -96,10 +96,14 @@ std::size_t smallestOrder(const logic::Solution& solution) {
 
 Answer figuresFromTree(const project::Project& project, const project::Index& index,
                        const std::string& top, std::optional<double> interval,
-                       std::optional<double> mission, const sdk::Job& job) {
+                       std::optional<double> mission, const sdk::Job& job,
+                       const sdk::tree::Circumstances& circumstances) {
     const auto targets = sdk::tree::targetsOf(project, index, top);
     if (!targets) return Answer::failed(targets.problems());
-    auto all = sdk::tree::solveAll(project, index, *targets, sdk::tree::Side::fails, job);
+    sdk::tree::Circumstances independent = circumstances;
+    independent.commonCauses = false;
+    auto all =
+        sdk::tree::solveAll(project, index, *targets, sdk::tree::Side::fails, job, independent);
     if (!all.content) return {all.ending, {}, std::move(all.problems)};
     const Solved& solved = all.content->front();
 

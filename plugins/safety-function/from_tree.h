@@ -21,10 +21,12 @@ struct TreeFigures {
 };
 
 // `mission`: for models without one of their own. Problems: a demand in the tree, missing numbers.
-// `interval`: the period; without it the longest test interval of the tree, or a year.
+// Common causes are always counted beside. `interval`: the period; without it the longest test
+// interval of the tree, or a year.
 sdk::Answer<TreeFigures> figuresFromTree(const project::Project& project,
                                          const project::Index& index, const std::string& top,
                                          std::optional<double> interval,
-                                         std::optional<double> mission, const sdk::Job& job);
+                                         std::optional<double> mission, const sdk::Job& job,
+                                         const sdk::tree::Circumstances& circumstances = {});
 
 } // namespace cutwater::safety_function_plugin

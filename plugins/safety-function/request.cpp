@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plugins/safety-function/request.h"
 
+#include "plugins/sdk/tree/circumstances.h"
 #include "plugins/sdk/tree/target.h"
 
 namespace cutwater::safety_function_plugin {
@@ -49,7 +50,8 @@ std::vector<sdk::Parameter> requestParameters(const project::Project* project) {
                "mean time to restoration of what diagnostics see, for the formulas"),
         number("repair", "h", 0, {}, 8,
                "mean repair time of what the proof test finds, for the formulas"),
-        sdk::tree::missionParameter()};
+        sdk::tree::missionParameter(),
+        sdk::tree::assessmentParameter(project)};
 }
 
 project::Outcome<Request> requestOf(const sdk::Values& values) {

@@ -15,11 +15,13 @@ sdk::Answer<sdk::Result> SafetyFunction::run(const project::Project& project,
     using Answer = sdk::Answer<sdk::Result>;
     auto request = requestOf(values);
     if (!request) return Answer::failed(request.problems());
+    const auto circumstances = sdk::tree::circumstancesOf(project, values);
+    if (!circumstances) return Answer::failed(circumstances.problems());
     const project::Index index(project);
     std::optional<TreeFigures> tree;
     if (request->top) {
         auto found = figuresFromTree(project, index, *request->top, request->interval,
-                                     request->mission, job);
+                                     request->mission, job, *circumstances);
         if (!found.content) return {found.ending, {}, std::move(found.problems)};
         tree = std::move(*found.content);
         // Without an interval of its own the formulas get the tree's, so that both answer one
@@ -33,6 +35,7 @@ sdk::Answer<sdk::Result> SafetyFunction::run(const project::Project& project,
     if (tree) addTree(result, project, *request, *tree);
     if (request->voting) addFormulas(result, *request);
     result.tables.push_back(bandTable());
+    if (tree) sdk::tree::addAssessmentNotes(result, *circumstances);
     addScope(result.notes);
     for (const std::string& own : project.assumptions)
         result.notes.push_back({sdk::NoteKind::assumption, own});

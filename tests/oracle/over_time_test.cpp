@@ -186,6 +186,18 @@ TEST(LivesByChance, NothingRecovers) { // then the chance of "at least once" is 
     expectNear(compared.figures.expectedNumber, compared.lives.number, "expected number");
 }
 
+TEST(LivesByChance, OneEventAlone) { // "at least once" is exact in spite of tests and repairs
+    Part part = tested(0.004, 60, 20);
+    part.repair = 30;
+    part.coverage = 0.7;
+    part.renewal = 130;
+    const auto compared = compare(
+        {part}, [](auto&, const auto& in) { return in[0]; },
+        [](const auto& s) { return s[0] != 0; }, 310, 1'000'000, 11);
+    ASSERT_TRUE(compared.figures.unreliabilityExact);
+    expectNear(*compared.figures.unreliabilityExact, compared.lives.atLeastOnce, "at least once");
+}
+
 TEST(LivesByChance, APartThatComesBackCanBringTheTopAbout) { // A and not B
     const std::vector<Part> parts{repairable(0.01, 20), repairable(0.02, 15)};
     const auto compared = compare(

@@ -9,6 +9,7 @@
 namespace cutwater::sdk::tree {
 namespace {
 
+constexpr double kNotRare = 0.1; // a sum of sets above it is visibly too high
 constexpr std::uint32_t kCountedOrders = 100; // more rows than that help nobody
 constexpr std::size_t kStepsBetweenLooks = 1024;
 
@@ -204,6 +205,12 @@ Interrupted addSets(SetTables& tables, const project::Project& project, const pr
         row.push_back(numberCell(withSum, sum));
         row.push_back(numberCell(withSum, leftOut));
     }
+    if (withSum && sum > kNotRare && !solved.solution.constant())
+        tables.notes.push_back(
+            {NoteKind::warning,
+             fmt::format("{}: the sum of all sets is {:.3g}, above {}: it is no good approximation "
+                         "of the probability here. The analysis probability has the exact figure.",
+                         solved.target.id, sum, kNotRare)});
     if (everything) return {};
     tables.allListed = false;
     std::string sentence =

@@ -56,6 +56,16 @@ TEST(CutSets, ListsSetsWithProbabilityAndShare) {
     EXPECT_THAT(result.marks[1].nodes, ElementsAre("pump-a", "pump-b"));
 }
 
+TEST(CutSets, WarnsWhereTheSumOfAllSetsIsNoApproximation) {
+    const auto answer = ask("cut-sets", twoOfFour());
+    ASSERT_TRUE(answer.content);
+    EXPECT_THAT(notes(*answer.content, sdk::NoteKind::warning),
+                HasSubstr("V: the sum of all sets is 0.35, above 0.1"));
+    const auto rare = ask("cut-sets", twoPumps());
+    ASSERT_TRUE(rare.content);
+    EXPECT_THAT(notes(*rare.content, sdk::NoteKind::warning), Not(HasSubstr("sum of all sets")));
+}
+
 TEST(CutSets, CountsByOrder) {
     const auto answer = ask("cut-sets", twoPumps());
     ASSERT_TRUE(answer.content);
