@@ -236,7 +236,7 @@ TEST(LivesByChance, TestsThatTakeAwayWhatHinders) {
         },
         [](const auto& s) { return (s[0] && !s[1]) || (s[1] != 0) != (s[2] != 0); }, 310, 1'000'000,
         9);
-    EXPECT_GT(compared.figures.expectedAtJumps, 0.1);
+    EXPECT_GT(compared.figures.expectedAtJumps, 0.05);
     expectNear(compared.figures.expectedNumber, compared.lives.number, "expected number");
     expectNear(compared.figures.meanUnavailability, compared.lives.share, "mean unavailability");
     EXPECT_TRUE(compared.figures.exactNumber);
