@@ -2,6 +2,7 @@
 #include "plugins/probability/probability.h"
 
 #include "models/logic/bounded.h"
+#include "plugins/probability/compared.h"
 #include "plugins/probability/event_table.h"
 #include "plugins/sdk/tree/cautions.h"
 #include "plugins/sdk/tree/tree_notes.h"
@@ -160,6 +161,10 @@ sdk::Answer<sdk::Result> ProbabilityOfTops::run(const project::Project& project,
     }
     if (!lacking.empty()) return Answer::failed(unquantified(project, book, lacking));
 
+    if (circumstances->assessment) {
+        auto compared = addCompared(result, project, index, book, all, *circumstances, job);
+        if (!compared.content) return {compared.ending, {}, std::move(compared.problems)};
+    }
     result.tables.push_back(eventTable(project, index, book));
     sdk::tree::addAssessmentNotes(result, *circumstances);
     sdk::tree::addTreeNotes(result.notes, all, sdk::tree::Side::fails);

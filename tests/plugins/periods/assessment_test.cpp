@@ -54,6 +54,25 @@ TEST(UnderAnAssessment, EventsAreForcedAndEveryAnalysisSaysSo) {
         0.069, 1e-15);
 }
 
+TEST(UnderAnAssessment, ComparedWithTheNormalState) {
+    const auto got = ask("probability", bridged(), under("A1"));
+    ASSERT_TRUE(got.content);
+    const sdk::Table& compared = table(*got.content, "compared");
+    ASSERT_EQ(compared.rows.size(), 1u);
+    EXPECT_NEAR(number(compared, 0, "normal"), 0.069, 1e-15);
+    EXPECT_NEAR(number(compared, 0, "under"), 0.2, 1e-15);
+    EXPECT_NEAR(number(compared, 0, "times"), 0.2 / 0.069, 1e-12);
+    EXPECT_EQ(std::get<std::int64_t>(cell(compared, 0, "singles-normal")), 1); // the panel
+    EXPECT_EQ(std::get<std::int64_t>(cell(compared, 0, "singles-under")), 1);
+    const sdk::Table& became = table(*got.content, "became-single");
+    ASSERT_EQ(became.rows.size(), 1u);
+    EXPECT_EQ(text(became, 0, "event"), "pump-b");
+    const auto normal = ask("probability", bridged());
+    ASSERT_TRUE(normal.content);
+    for (const sdk::Table& one : normal.content->tables)
+        EXPECT_NE(one.id, "compared");
+}
+
 TEST(UnderAnAssessment, WithoutDurationOrMeasuresItSaysThat) {
     const auto got = ask("probability", bridged(), under("A2"));
     ASSERT_TRUE(got.content);
