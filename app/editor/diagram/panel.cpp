@@ -101,6 +101,12 @@ DiagramPanel::~DiagramPanel() {
 
 void DiagramPanel::connectView() {
     connect(m_view, &DiagramView::pressed, this, &DiagramPanel::press);
+    connect(m_view, &DiagramView::clicked, this,
+            [this](std::size_t box, Qt::KeyboardModifiers modifiers) {
+                if (modifiers != Qt::NoModifier || m_selection.spots().size() < 2) return;
+                const PageBox& clicked = m_scene->page()->boxes[box];
+                m_selection.selectSpots({Spot{clicked.node, clicked.parent}});
+            });
     connect(m_view, &DiagramView::groundClicked, this, [this] { m_selection.selectSpots({}); });
     connect(m_view, &DiagramView::handlePressed, this,
             [this](std::size_t box, Qt::KeyboardModifiers modifiers) {

@@ -121,6 +121,8 @@ private:
     void press(std::size_t box, Qt::KeyboardModifiers modifiers);
     void open(std::size_t box); // double click
     void step(Direction direction, bool extend);
+    std::vector<std::size_t> heldWith(std::size_t source) const; // the selection moves together
+    DropPlan planFor(std::size_t source, std::size_t target, bool right, bool share) const;
     void dragTo(std::size_t source, std::size_t target, bool right, bool share);
     void dropOn(std::size_t source, std::size_t target, bool right, bool share);
     void selectBand(const QRectF& area);

@@ -28,7 +28,14 @@ void DiagramPanel::press(std::size_t box, Qt::KeyboardModifiers modifiers) {
             spots.erase(found);
         m_selection.selectSpots(std::move(spots));
     } else {
-        m_selection.selectSpots({spot});
+        // One of several that are selected: perhaps they are about to be dragged together.
+        std::vector<Spot> spots = m_selection.spots();
+        const auto found = std::find(spots.begin(), spots.end(), spot);
+        if (found == spots.end())
+            spots = {spot};
+        else
+            std::rotate(found, found + 1, spots.end());
+        m_selection.selectSpots(std::move(spots));
     }
     m_selecting = false;
     followSelection(false);
@@ -103,9 +110,47 @@ void DiagramPanel::keyPressEvent(QKeyEvent* event) {
     }
 }
 
+std::vector<std::size_t> DiagramPanel::heldWith(std::size_t source) const {
+    const PageBox& held = m_scene->page()->boxes[source];
+    const std::vector<Spot>& spots = m_selection.spots();
+    if (std::find(spots.begin(), spots.end(), Spot{held.node, held.parent}) == spots.end())
+        return {source};
+    std::vector<std::size_t> boxes;
+    for (const Spot& spot : spots) {
+        const std::size_t box = m_scene->boxOf(spot.node, spot.parent);
+        if (box != kNoBox && std::find(boxes.begin(), boxes.end(), box) == boxes.end())
+            boxes.push_back(box);
+    }
+    // As they stand in the picture, not as they were clicked.
+    std::sort(boxes.begin(), boxes.end(), [this](std::size_t one, std::size_t other) {
+        return m_scene->page()->boxes[one].at.x < m_scene->page()->boxes[other].at.x;
+    });
+    return boxes;
+}
+
+// The plan of the box under the hand, or of the first of the others that cannot go there.
+DropPlan DiagramPanel::planFor(std::size_t source, std::size_t target, bool right,
+                               bool share) const {
+    const std::vector<std::size_t> boxes = heldWith(source);
+    const auto plan = [&](std::size_t box) {
+        return planDrop(*m_answer->tree, *m_scene->page(), box, target, right, share);
+    };
+    DropPlan first = plan(source);
+    for (const std::size_t box : boxes)
+        if (first.allowed) {
+            const DropPlan other = plan(box);
+            if (!other.allowed) return other;
+        }
+    if (first.allowed && boxes.size() > 1)
+        first.sentence = (share ? tr("Share %1 nodes with %2") : tr("Move %1 nodes to %2"))
+                             .arg(boxes.size())
+                             .arg(QString::fromStdString(first.place.parent));
+    return first;
+}
+
 void DiagramPanel::dragTo(std::size_t source, std::size_t target, bool right, bool share) {
     if (!m_answer || !m_answer->tree || !m_scene->page()) return;
-    const DropPlan plan = planDrop(*m_answer->tree, *m_scene->page(), source, target, right, share);
+    const DropPlan plan = planFor(source, target, right, share);
     using Drop = BoxState::Drop;
     m_scene->setDrop(target, !plan.allowed ? Drop::refused
                              : plan.beside ? (plan.after ? Drop::after : Drop::before)
@@ -119,19 +164,31 @@ void DiagramPanel::dropOn(std::size_t source, std::size_t target, bool right, bo
     m_scene->setDrop(kNoBox, BoxState::Drop::none);
     m_view->setHint({});
     if (!m_answer || !m_answer->tree || !m_scene->page() || target == source) return;
-    const DropPlan plan = planDrop(*m_answer->tree, *m_scene->page(), source, target, right, share);
-    if (!plan.allowed) return;
+    const DropPlan plan = planFor(source, target, right, share);
+    if (!plan.allowed) {
+        emit said(plan.sentence);
+        return;
+    }
+    namespace edits = project::edits;
+    std::vector<edits::Use> uses;
+    std::vector<Spot> spots;
+    for (const std::size_t box : heldWith(source)) {
+        uses.push_back(useNow(m_scene->page()->boxes[box]));
+        spots.push_back({uses.back().node, plan.place.parent});
+    }
     // What is dropped into a folded gate would vanish from the eye.
     if (m_kind == ViewKind::tree) m_folds[m_shownTop].erase(plan.place.parent);
-    if (share)
-        apply([plan](const project::Project& project) {
-            return project::edits::shareNode(project, plan.place, plan.use.node);
-        });
-    else
-        apply([plan](const project::Project& project) {
-            return project::edits::moveUses(project, {plan.use}, plan.place);
-        });
-    m_selection.selectSpots({Spot{plan.use.node, plan.place.parent}});
+    const bool done = apply([&](const project::Project& project) -> edits::Result {
+        if (!share) return edits::moveUses(project, uses, plan.place);
+        edits::Result result = edits::shareNode(project, plan.place, uses.front().node);
+        edits::Place next = plan.place;
+        for (std::size_t i = 1; result && i < uses.size(); ++i) {
+            if (next.row != edits::kLast) ++next.row;
+            result = edits::shareNode(result->project, next, uses[i].node);
+        }
+        return result;
+    });
+    if (done) m_selection.selectSpots(std::move(spots));
 }
 
 void DiagramPanel::selectBand(const QRectF& area) {

@@ -48,6 +48,7 @@ public:
 
 signals:
     void pressed(std::size_t box, Qt::KeyboardModifiers modifiers); // kNoBox: on the ground
+    void clicked(std::size_t box, Qt::KeyboardModifiers modifiers); // let go without a drag
     void handlePressed(std::size_t box, Qt::KeyboardModifiers modifiers);
     void doubleClicked(std::size_t box);
     void menuAsked(std::size_t box, QPoint global);

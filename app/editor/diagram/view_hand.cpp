@@ -102,6 +102,7 @@ void DiagramView::mouseReleaseEvent(QMouseEvent* event) {
     const bool still = (hand.pressedAt - event->position().toPoint()).manhattanLength() <
                        QApplication::startDragDistance();
     if (hand.pans && still && event->button() == Qt::LeftButton) emit groundClicked();
+    if (!dragged && hand.box != kNoBox) emit clicked(hand.box, event->modifiers());
     if (!dragged) return;
     const std::size_t target = m_scene->boxAt(to);
     const bool right = target != kNoBox && to.x() > m_scene->item(target)->pos().x();

@@ -57,6 +57,33 @@ TEST(Hand, ADragWithCtrlShares) {
     EXPECT_THAT(stage.inputs("b"), ElementsAre("y", "z"));
 }
 
+TEST(Hand, WhatIsSelectedIsDraggedTogetherInOneStep) {
+    test::Stage stage(test::smallTree());
+    stage.click(stage.box("s"));
+    stage.click(stage.box("z"), Qt::ControlModifier);
+    stage.drag(stage.middle(stage.box("s")), stage.middle(stage.box("a", "top")));
+    ASSERT_TRUE(stage.settle());
+    EXPECT_THAT(stage.inputs("a"), ::testing::UnorderedElementsAre("x", "y", "s", "z"));
+    EXPECT_THAT(stage.inputs("top"), ElementsAre("a", "c"));
+    EXPECT_EQ(stage.selection.spots().size(), 2U);
+    stage.session.undoStack()->undo();
+    ASSERT_TRUE(stage.settle());
+    EXPECT_THAT(stage.inputs("top"), ElementsAre("a", "c", "s"));
+    // Shared together as well; a click without a drag selects the one alone.
+    stage.click(stage.box("s"));
+    stage.click(stage.box("z"), Qt::ControlModifier);
+    stage.drag(stage.middle(stage.box("z")), stage.middle(stage.box("a", "top")),
+               Qt::ControlModifier);
+    ASSERT_TRUE(stage.settle());
+    EXPECT_EQ(stage.inputs("a").size(), 4U);
+    EXPECT_THAT(stage.inputs("top"), ElementsAre("a", "c", "s"));
+    EXPECT_EQ(stage.session.undoStack()->count(), 1);
+    stage.click(stage.box("x"));
+    stage.click(stage.box("y", "a"), Qt::ControlModifier);
+    stage.click(stage.box("x"));
+    EXPECT_THAT(stage.selection.spots(), ElementsAre(Spot{"x", "a"}));
+}
+
 TEST(Hand, ADragBesideAnEventReorders) {
     test::Stage stage(test::smallTree());
     const QRect x = stage.panel->view().boxOnScreen(stage.box("x"));
