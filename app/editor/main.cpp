@@ -27,5 +27,6 @@ int main(int argc, char** argv) {
     if (!parser.positionalArguments().isEmpty())
         window.openFile(parser.positionalArguments().constFirst());
     window.show();
+    if (parser.positionalArguments().isEmpty()) window.begin();
     return QApplication::exec();
 }

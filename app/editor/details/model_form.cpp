@@ -61,6 +61,7 @@ void ModelForm::makeRows(project::ModelKind kind) {
         auto* row = new QuantityRow(role, required, this);
         connect(row, &QuantityRow::edited, this, &ModelForm::gather);
         m_rowsLayout->addWidget(row);
+        row->setVisible(true); // now, and not when the layout gets round to it
         m_rows.push_back(row);
     };
     const auto& facts = project::facts(kind);

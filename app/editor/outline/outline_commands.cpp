@@ -101,6 +101,11 @@ QList<CommandGroup> makeOutlineCommands(OutlineView& view) {
                    [v] { v->unfoldBelow(); }),
         maker.make("fold-all", tr("Fold all"), QKeySequence(Qt::Key_Slash),
                    [v] { v->collapseAll(); }),
+        maker.make("show-models", tr("Show or hide the failure models"), {},
+                   [v] {
+                       const int column = OutlineModel::modelColumn;
+                       v->setColumnHidden(column, !v->isColumnHidden(column));
+                   }),
     };
     CommandGroup kind{tr("Kind"), {}};
     using project::EventKind;

@@ -32,10 +32,12 @@ OutlineView::OutlineView(Session& session, Selection& selection, QWidget* parent
     setAllColumnsShowFocus(true);
     header()->setStretchLastSection(false);
     header()->setSectionResizeMode(OutlineModel::textColumn, QHeaderView::Stretch);
-    for (const int column :
-         {OutlineModel::kindColumn, OutlineModel::usesColumn, OutlineModel::modelColumn})
-        header()->resizeSection(column, fontMetrics().averageCharWidth() *
-                                            (column == OutlineModel::usesColumn ? 10 : 18));
+    // The words need the room; the failure model stands in the details, and here on wish.
+    setIndentation(14);
+    header()->resizeSection(OutlineModel::kindColumn, fontMetrics().averageCharWidth() * 16);
+    header()->resizeSection(OutlineModel::usesColumn, fontMetrics().averageCharWidth() * 10);
+    header()->resizeSection(OutlineModel::modelColumn, fontMetrics().averageCharWidth() * 22);
+    hideColumn(OutlineModel::modelColumn);
     showInk();
     expandToDepth(0);
 

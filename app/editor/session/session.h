@@ -50,6 +50,8 @@ public:
     void openCopy(const QString& path) { read(path, Reading::copy); }
     // The same for what a crash left behind: unsaved, to be saved as `path` (which may be empty).
     void openRecovered(const QString& copy, const QString& path);
+    // What is being read comes too late.
+    void stopReading() { ++m_opening; }
     // Puts a project in the place of the one at hand; undo starts anew.
     void start(project::Project project, const QString& path = {}, bool unsaved = false);
     // Writes the file, so that it is never half written; the document is clean then. The problems

@@ -1,34 +1,53 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/editor/window/main_window.h"
 
-#include "app/editor/analyses/analyses_pane.h"
+#include "app/editor/details/details_form.h"
 #include "app/editor/diagram/panel.h"
-#include "app/editor/outline/outline_commands.h"
+#include "app/editor/outline/outline_view.h"
 #include "app/editor/window/analyses_place.h"
 #include "app/editor/window/answers_dock.h"
 #include "app/editor/window/diagram_page.h"
+#include "app/editor/window/finder.h"
+#include "app/editor/window/problems_list.h"
+#include "app/editor/window/welcome_page.h"
 
-#include <QAction>
+#include <QApplication>
+#include <QCloseEvent>
 #include <QDockWidget>
 #include <QFileInfo>
-#include <QMenuBar>
+#include <QMimeData>
+#include <QStackedWidget>
 #include <QStatusBar>
+#include <QStyle>
 #include <QTabWidget>
+#include <QUrl>
+#include <QVBoxLayout>
+
+// Outside any namespace: it names a function of the library's resources.
+static void initResources() {
+    Q_INIT_RESOURCE(editor);
+}
 
 namespace cutwater::editor {
 
-MainWindow::MainWindow(sdk::Host& host, QWidget* parent) : QMainWindow(parent), m_host(host) {
+MainWindow::MainWindow(sdk::Host& host, QWidget* parent, const QString& recoveryFolder)
+    : QMainWindow(parent), m_host(host), m_desktopPalette(QApplication::palette()),
+      m_desktopStyle(QApplication::style()->objectName()) {
+    initResources();
     setObjectName("mainWindow");
+    setAcceptDrops(true);
+    setDockNestingEnabled(true);
+    m_bar = new MessageBar(this);
+    m_desk =
+        new FileDesk(m_session, *m_bar, m_settings,
+                     recoveryFolder.isEmpty() ? Recovery::standardFolder() : recoveryFolder, this);
     makeViews();
     makeActions();
+    makeStatusBar();
     connect(&m_session, &Session::pathChanged, this, &MainWindow::showTitle);
+    connect(&m_session, &Session::projectChanged, this, &MainWindow::showTitle);
+    connect(&m_session, &Session::projectChanged, this, &MainWindow::showPage);
     connect(&m_session, &Session::dirtyChanged, this, &MainWindow::setWindowModified);
-    connect(&m_session, &Session::refused, this,
-            [this](const QString& sentence) { statusBar()->showMessage(sentence, 10000); });
-    connect(&m_session, &Session::openFailed, this,
-            [this](const QString&, const project::Problems& problems) {
-                statusBar()->showMessage(sentence(problems.front()));
-            });
     connect(&m_session, &Session::replaced, this, [this] {
         const Snapshot snapshot = m_session.project();
         m_selection.selectSpots({});
@@ -36,58 +55,142 @@ MainWindow::MainWindow(sdk::Host& host, QWidget* parent) : QMainWindow(parent), 
         m_selection.showTop(snapshot->tops.empty() ? project::Id() : snapshot->tops.front().id);
     });
     showTitle();
-    resize(1200, 800);
+    showPage();
+    resize(1360, 860);
+    restore();
 }
 
-void MainWindow::openFile(const QString& path) {
-    m_session.open(path);
+MainWindow::~MainWindow() {
+    // The views first: they look into the session, which is a member.
+    qDeleteAll(findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
+    delete m_desk;
 }
 
 void MainWindow::makeViews() {
     m_pages = new QTabWidget(this);
     m_pages->setObjectName("pages");
     m_pages->setDocumentMode(true);
-    setCentralWidget(m_pages);
     m_diagram = addDiagram(*m_pages, m_session, m_selection, m_host);
     connect(m_diagram, &DiagramPanel::said, this,
             [this](const QString& text) { statusBar()->showMessage(text, 10000); });
     connect(m_diagram, &DiagramPanel::exported, this,
             [this](bool, const QString& text) { statusBar()->showMessage(text, 10000); });
+    auto* welcome = new WelcomePage(*m_desk, this);
+    m_middle = new QStackedWidget(this);
+    m_middle->setObjectName("middle");
+    m_middle->addWidget(welcome);
+    m_middle->addWidget(m_pages);
+    auto* middle = new QWidget(this);
+    auto* layout = new QVBoxLayout(middle);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_bar);
+    layout->addWidget(m_middle, 1);
+    setCentralWidget(middle);
 
-    auto* dock = new QDockWidget(tr("Outline"), this);
-    dock->setObjectName("outlineDock");
-    m_outline = new OutlineView(m_session, m_selection, dock);
-    connect(m_outline, &OutlineView::sentence, this,
-            [this](const QString& text) { statusBar()->showMessage(text, 10000); });
-    dock->setWidget(m_outline);
-    addDockWidget(Qt::LeftDockWidgetArea, dock);
+    const auto dock = [this](const char* name, const QString& title, QWidget* widget,
+                             Qt::DockWidgetArea area) {
+        auto* made = new QDockWidget(title, this);
+        made->setObjectName(QLatin1String(name));
+        made->setWidget(widget);
+        addDockWidget(area, made);
+        return made;
+    };
+    m_outline = new OutlineView(m_session, m_selection);
+    auto* outline = dock("outlineDock", tr("Outline"), m_outline, Qt::LeftDockWidgetArea);
+    auto* details = dock("detailsDock", tr("Details"), new DetailsForm(m_session, m_selection),
+                         Qt::LeftDockWidgetArea);
+    m_problems = new ProblemsList(m_session, m_selection);
+    auto* problems = dock("problemsDock", tr("Problems"), m_problems, Qt::BottomDockWidgetArea);
+    problems->hide();
+    splitDockWidget(outline, details, Qt::Vertical);
+    resizeDocks({outline, details}, {520, 340}, Qt::Vertical);
+    resizeDocks({outline}, {470}, Qt::Horizontal);
+    resizeDocks({problems}, {170}, Qt::Vertical);
     addAnswers(*this, m_session, m_selection);
     addAnalyses(*m_pages, m_session, m_selection, m_host);
-}
 
-void MainWindow::makeActions() {
-    QMenu* edit = menuBar()->addMenu(tr("&Edit"));
-    QAction* undo = m_session.undoStack()->createUndoAction(this, tr("Undo"));
-    undo->setShortcuts(QKeySequence::Undo);
-    QAction* redo = m_session.undoStack()->createRedoAction(this, tr("Redo"));
-    redo->setShortcuts(QKeySequence::Redo);
-    edit->addActions({undo, redo});
-    for (const CommandGroup& group : makeOutlineCommands(*m_outline)) {
-        QMenu* menu = menuBar()->addMenu(group.title);
-        for (QAction* action : group.actions)
-            if (action)
-                menu->addAction(action);
-            else
-                menu->addSeparator();
-    }
-    fillDiagramMenu(*menuBar()->addMenu(tr("&Diagram")), *m_diagram);
-    addAnalysesMenu(*this, *findChild<AnalysesPane*>());
+    connect(welcome, &WelcomePage::typingWished, this, [this] {
+        m_outline->setFocus();
+        m_outline->addBeside();
+    });
+    connect(m_outline, &OutlineView::sentence, this,
+            [this](const QString& text) { statusBar()->showMessage(text, 10000); });
+    connect(m_problems, &ProblemsList::counted, this, [problems](int errors, int warnings) {
+        problems->setWindowTitle(
+            errors + warnings == 0
+                ? tr("Problems: none")
+                : tr("Problems: %1 errors, %2 warnings").arg(errors).arg(warnings));
+    });
+    connect(m_desk, &FileDesk::fileProblems, m_problems, &ProblemsList::showFile);
+    connect(m_desk, &FileDesk::showProblems, this, [this, problems] {
+        problems->show();
+        m_problems->setFocus();
+    });
 }
 
 void MainWindow::showTitle() {
-    const QString name =
-        m_session.path().isEmpty() ? tr("New project") : QFileInfo(m_session.path()).fileName();
-    setWindowTitle(tr("%1[*] - Cutwater").arg(name));
+    setWindowTitle(QStringLiteral("%1[*]").arg(m_desk->name()));
+    setWindowFilePath(m_session.path());
+}
+
+void MainWindow::showPage() {
+    const Snapshot project = m_session.project();
+    const bool nothing = project->tops.empty() && project->gates.empty() &&
+                         project->events.empty() && m_session.path().isEmpty();
+    m_middle->setCurrentIndex(nothing || m_pages->count() == 0 ? 0 : 1);
+    if (!nothing && m_pages->count() == 0) m_middle->setCurrentIndex(1);
+}
+
+void MainWindow::begin() {
+    if (m_desk->offerLeftovers()) return;
+    if (m_settings.value("window/begun").toBool()) return;
+    m_settings.setValue("window/begun", true);
+    m_desk->openDemo();
+    m_bar->tell(tr("This is the demo: the boilers of an invented ship, as a copy. Walk through the "
+                   "outline with the arrows, change anything, and watch the answers. Ctrl+K finds "
+                   "everything, F1 explains."),
+                {{tr("Start with an empty page"), [this] { m_desk->startEmpty(); }}});
+}
+
+void MainWindow::restore() {
+    restoreGeometry(m_settings.value("window/geometry").toByteArray());
+    restoreState(m_settings.value("window/state").toByteArray());
+    setLook(static_cast<Theme>(m_settings.value("window/look", 0).toInt()));
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    if (!m_desk->mayLeave()) return event->ignore();
+    m_settings.setValue("window/geometry", saveGeometry());
+    m_settings.setValue("window/state", saveState());
+    event->accept();
+}
+
+void MainWindow::changeEvent(QEvent* event) {
+    QMainWindow::changeEvent(event);
+    if (event->type() == QEvent::ActivationChange && isActiveWindow() && m_desk)
+        m_desk->lookAgain();
+}
+
+namespace {
+
+// The one project file among what is dragged, or empty.
+QString projectFileIn(const QMimeData* data) {
+    if (!data->hasUrls() || data->urls().size() != 1) return {};
+    const QString path = data->urls().constFirst().toLocalFile();
+    return QFileInfo(path).isFile() ? path : QString();
+}
+
+} // namespace
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    if (!projectFileIn(event->mimeData()).isEmpty()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    const QString path = projectFileIn(event->mimeData());
+    if (path.isEmpty()) return;
+    event->acceptProposedAction();
+    m_desk->open(path);
 }
 
 } // namespace cutwater::editor

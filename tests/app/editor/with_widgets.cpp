@@ -2,8 +2,10 @@
 // Widgets need an application object that outlives every test of the program. Settings and
 // recovery copies of tests go to folders of their own.
 #include <QApplication>
+#include <QFile>
 #include <QFontDatabase>
 #include <QStandardPaths>
+#include <QTemporaryDir>
 
 #include <gtest/gtest.h>
 
@@ -18,6 +20,7 @@ public:
         static char name[] = "test";
         static char* words[] = {name, nullptr};
         QStandardPaths::setTestModeEnabled(true);
+        qputenv("XDG_CONFIG_HOME", QFile::encodeName(m_settings.path())); // before any settings
         m_application = std::make_unique<QApplication>(count, words);
         QApplication::setApplicationName("cutwater-editor");
         QApplication::setOrganizationName("cutwater-test");
@@ -27,6 +30,7 @@ public:
     void TearDown() override { m_application.reset(); }
 
 private:
+    QTemporaryDir m_settings;
     std::unique_ptr<QApplication> m_application;
 };
 
