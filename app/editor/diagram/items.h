@@ -27,7 +27,7 @@ struct BoxState {
 
 // Below this many pixels for a unit, letters are a smear: a box then shows its id alone, as large
 // as it goes in, and below the smallest nothing.
-inline constexpr double kReadable = 0.62, kIdReadable = 0.14;
+inline constexpr double kReadable = 0.85, kIdReadable = 0.14;
 
 class BoxItem : public QGraphicsItem {
 public:

@@ -225,7 +225,9 @@ void DiagramPanel::followMarks(bool scroll) {
     }
     const MarkedPath path = markedPath(*m_answer->tree, m_selection.marked());
     m_scene->setMarked(path.nodes);
-    m_markWords = m_selection.reason();
+    m_markWords = m_selection.reason().trimmed();
+    if (!m_markWords.isEmpty() && !QStringLiteral(".!?").contains(m_markWords.back()))
+        m_markWords += QLatin1Char('.');
     if (path.reachesTop)
         m_markWords += (m_markWords.isEmpty() ? QString() : QStringLiteral(" ")) +
                        tr("The heavy lines show how it reaches the top. Esc clears them.");

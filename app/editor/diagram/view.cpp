@@ -103,7 +103,7 @@ QRectF DiagramView::around(const std::vector<std::size_t>& boxes) const {
 
 void DiagramView::fitBoxes(const std::vector<std::size_t>& boxes) {
     if (boxes.empty()) return;
-    constexpr double kSmallestType = 0.42; // ids are read well
+    constexpr double kSmallestType = 0.5; // ids are read well
     fitRect(around(boxes), std::max(zoom(), 0.6));
     if (zoom() >= kSmallestType) return;
     setZoom(kSmallestType);
