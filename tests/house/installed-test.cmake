@@ -33,4 +33,6 @@ must_run("${place}/bin/cutwater" event-count "${demo}" --plugins "${stranger}/bu
 must_say("Number of events")
 must_run("${place}/bin/cutwater" single-failures "${demo}" --top T3-1)
 must_say("F7")
+must_run("${place}/bin/cutwater" library fuse)
+must_say("WASH-1400")
 file(REMOVE_RECURSE "${place}" "${stranger}/build")
