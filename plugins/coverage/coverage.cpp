@@ -166,6 +166,12 @@ sdk::Answer<sdk::Result> CoveragePlugin::run(const Project& project, const sdk::
              "Whether they need one is for people to say; `cutwater tree-proposals` makes a "
              "start.",
              coverage.modesInNoTree.size(), project.modes.size(), open, coverage.effects.size())});
+    if (!project.commonCauses.empty())
+        result.notes.push_back({NoteKind::warning, "The figures of the top events take events as "
+                                                   "independent: common-cause groups are not "
+                                                   "counted here, and the true figures are higher. "
+                                                   "`cutwater over-time` and `probability` "
+                                                   "can count them."});
     sdk::tree::addCautions(result.notes, sdk::tree::CautionScope::figures, project);
     return Answer::of(std::move(result));
 }

@@ -194,6 +194,12 @@ sdk::Answer<sdk::Result> RiskMatrixPlugin::run(const project::Project& project,
         result.notes.push_back({NoteKind::assumption,
                                 "The matrix names no limits: which index may be borne is for those "
                                 "who sign, and for flag and class, to say."});
+    if (!project.commonCauses.empty())
+        result.notes.push_back({NoteKind::warning, "The figures of the top events take events as "
+                                                   "independent: common-cause groups are not "
+                                                   "counted here, and the true figures are higher. "
+                                                   "`cutwater over-time` and `probability` "
+                                                   "can count them."});
     sdk::tree::addCautions(result.notes, sdk::tree::CautionScope::figures, project);
     return Answer::of(std::move(result));
 }

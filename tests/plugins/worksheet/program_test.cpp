@@ -97,6 +97,8 @@ TEST(RiskMatrixFromTheShell, PlacesTheTopEvents) {
     EXPECT_EQ(tables["placed"].rows.size() + tables["not-placed"].rows.size(), 244u);
     for (const auto& row : tables["not-placed"].rows)
         EXPECT_FALSE(row.at("why").toString().isEmpty());
+    EXPECT_THAT(shell::cutwater({"risk-matrix", kDemo, "--what", "tops"}).out,
+                HasSubstr("common-cause groups are not"));
     // T1 is asked about at each start.
     EXPECT_THAT(rowWith(tables["placed"], "id", "T1-1").at("how").toString().toStdString(),
                 HasSubstr("asked 3132 times a year"));
