@@ -8,7 +8,9 @@
 
 namespace cutwater::editor {
 
-QIcon nodeIcon(drawing::SymbolKind kind, const QColor& line) {
+namespace {
+
+void addShape(QIcon& icon, drawing::SymbolKind kind, const QColor& line, QIcon::Mode mode) {
     drawing::SymbolLook look;
     look.lineWidth = 1.3;
     look.line = {static_cast<std::uint8_t>(line.red()), static_cast<std::uint8_t>(line.green()),
@@ -23,8 +25,6 @@ QIcon nodeIcon(drawing::SymbolKind kind, const QColor& line) {
     for (drawing::Path& path : drawing::symbolPaths(kind, box, look))
         drawing::add(group.marks, std::move(path));
     picture.groups.push_back(std::move(group));
-
-    QIcon icon;
     for (const int size : {16, 32, 48}) {
         QPixmap pixmap(size, size);
         pixmap.fill(Qt::transparent);
@@ -32,8 +32,16 @@ QIcon nodeIcon(drawing::SymbolKind kind, const QColor& line) {
         painter.setRenderHint(QPainter::Antialiasing);
         drawing::paint(painter, picture, size / 16.0);
         painter.end();
-        icon.addPixmap(pixmap);
+        icon.addPixmap(pixmap, mode);
     }
+}
+
+} // namespace
+
+QIcon nodeIcon(drawing::SymbolKind kind, const QColor& line) {
+    QIcon icon;
+    addShape(icon, kind, line, QIcon::Normal);
+    addShape(icon, kind, Qt::white, QIcon::Selected); // on the dark ground of a chosen row
     return icon;
 }
 

@@ -31,8 +31,7 @@ WelcomePage::WelcomePage(FileDesk& desk, QWidget* parent)
         return button;
     };
     connect(offer("welcomeDemo", tr("Look at the demo plant"),
-                  tr("Two oil-fired boilers of an invented ship, as a copy to play with."),
-                  "cutwater"),
+                  tr("Two boilers of an invented ship, as a copy to play with."), "cutwater"),
             &QCommandLinkButton::clicked, this, [this] { m_desk.openDemo(); });
     connect(offer("welcomeType", tr("Type a tree"),
                   tr("Enter adds beside, Tab adds below, letters choose the kind."), "add-beside"),
