@@ -131,7 +131,7 @@ void BoxItem::paintLargeId(QPainter& painter) {
         text.words = m_box.node;
         text.bold = true;
         const double room = drawing::kBoxWidth - 6;
-        text.size = std::min(m_box.textHeight * 0.62,
+        text.size = std::min(std::min(m_box.textHeight * 0.62, 13.0),
                              room / std::max(m_ink.lettering.measure(text.words, 1, true), 1e-3));
         text.width = m_ink.lettering.measure(text.words, text.size, true);
         text.at = {0, m_box.textHeight / 2 + text.size * 0.36};
