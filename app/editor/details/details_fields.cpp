@@ -48,7 +48,7 @@ private:
 
 void DetailsForm::makeFields() {
     auto* empty = new QLabel(tr("Choose an event or a gate to see all about it."));
-    empty->setAlignment(Qt::AlignCenter);
+    empty->setAlignment(Qt::AlignTop | Qt::AlignHCenter);
     empty->setWordWrap(true);
     empty->setMargin(16);
     auto* page = new QWidget;

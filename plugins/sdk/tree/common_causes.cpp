@@ -48,8 +48,8 @@ void addCommonCauseNotes(std::vector<Note>& notes, const project::Project& proje
         notes.push_back(
             {NoteKind::warning,
              fmt::format("The common-cause groups {} are not counted here: their events were taken "
-                         "as independent, and the true figures are higher. --common-cause counts "
-                         "them.",
+                         "as independent, and the true figures are higher. The analyses count them "
+                         "where that is asked for (in the shell: --common-cause).",
                          idsOf(project, left))});
     if (!use.mixed.empty())
         notes.push_back({NoteKind::warning,

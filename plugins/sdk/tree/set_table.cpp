@@ -9,7 +9,7 @@
 namespace cutwater::sdk::tree {
 namespace {
 
-constexpr double kNotRare = 0.1; // a sum of sets above it is visibly too high
+constexpr double kNotRare = 0.1;              // a sum of sets above it is visibly too high
 constexpr std::uint32_t kCountedOrders = 100; // more rows than that help nobody
 constexpr std::size_t kStepsBetweenLooks = 1024;
 
