@@ -2,7 +2,6 @@
 #include "app/cli/accept_command.h"
 
 #include "app/cli/delivery.h"
-#include "models/document/document.h"
 #include "models/worksheet/skeleton.h"
 
 #include <fmt/format.h>
@@ -24,10 +23,7 @@ int run(const Call& call, Context& context) {
     if (!project) return kFileHasErrors;
     const project::Index index(*project);
     const auto skeleton = worksheet::proposeTree(*project, index, *effect);
-    if (!skeleton)
-        return usageError(fmt::format("{}; {}", skeleton.problems().front().what,
-                                      skeleton.problems().front().remedy),
-                          context);
+    if (!skeleton) return usageError(skeleton.problems(), context);
     std::set<std::string> accepted;
     std::string id;
     for (const char c : *take + ",") {
@@ -43,13 +39,8 @@ int run(const Call& call, Context& context) {
         id.clear();
     }
     const auto made = worksheet::acceptProposals(*project, *skeleton, accepted);
-    if (!made)
-        return usageError(
-            fmt::format("{}; {}", made.problems().front().what, made.problems().front().remedy),
-            context);
-    const auto text = document::write(*made);
-    if (!text) return reportEnding(sdk::Ending::failed, text.problems(), {}, context);
-    const int code = deliver(*text, context);
+    if (!made) return usageError(made.problems(), context);
+    const int code = deliverProject(*made, context);
     if (code == kFine && !context.globals.quiet)
         context.err << fmt::format("{} of {} proposals are in the project, under the top event {}. "
                                    "Look at each gate: a proposal is a start, not a tree.\n",

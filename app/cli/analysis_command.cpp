@@ -73,10 +73,7 @@ int run(const Call& call, Context& context) {
     const auto parameters = sdk::parametersOf(*analysis, *facts, &*project);
     if (!parameters) return reportEnding(sdk::Ending::failed, parameters.problems(), {}, context);
     const auto values = sdk::complete(*parameters, call.values);
-    if (!values) {
-        const project::Problem& first = values.problems().front();
-        return usageError(fmt::format("{}; {}", first.what, first.remedy), context);
-    }
+    if (!values) return usageError(values.problems(), context);
     if (const std::string mistake = unknownTop(*parameters, *values, *project); !mistake.empty())
         return usageError(mistake, context);
 

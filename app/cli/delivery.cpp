@@ -128,6 +128,12 @@ int deliver(const std::string& bytes, Context& context) {
     return kFine;
 }
 
+int deliverProject(const project::Project& project, Context& context) {
+    const auto text = document::write(project);
+    if (!text) return reportEnding(sdk::Ending::failed, text.problems(), {}, context);
+    return deliver(*text, context);
+}
+
 int reportEnding(sdk::Ending ending, const Problems& problems, const std::string& file,
                  Context& context) {
     printProblems(problems, file, context.err, kMostProblems);
@@ -145,6 +151,11 @@ int usageError(const std::string& sentence, Context& context) {
     if (!sentence.empty() && sentence.back() != '?' && sentence.back() != '.') context.err << '.';
     context.err << '\n';
     return kUsage;
+}
+
+int usageError(const Problems& problems, Context& context) {
+    return usageError(fmt::format("{}; {}", problems.front().what, problems.front().remedy),
+                      context);
 }
 
 } // namespace cutwater::cli

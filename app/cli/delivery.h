@@ -26,6 +26,9 @@ void printProblems(const project::Problems& problems, const std::string& file, s
 // standard output. Returns an exit code. A reader that closed the pipe is no error.
 int deliver(const std::string& bytes, Context& context);
 
+// The same with a project as a file of our own.
+int deliverProject(const project::Project& project, Context& context);
+
 // Prints the problems and returns the exit code for the way it ended. `file` is put before the line
 // numbers.
 int reportEnding(sdk::Ending ending, const project::Problems& problems, const std::string& file,
@@ -33,5 +36,7 @@ int reportEnding(sdk::Ending ending, const project::Problems& problems, const st
 
 // A usage error: one sentence on `err`, exit code 2.
 int usageError(const std::string& sentence, Context& context);
+// The same for values that were understood and cannot be: the first problem and how to mend it.
+int usageError(const project::Problems& problems, Context& context);
 
 } // namespace cutwater::cli

@@ -5,6 +5,7 @@
 #include "app/cli/show_result.h"
 #include "models/document/document.h"
 #include "models/worksheet/import.h"
+#include "plugins/sdk/cells.h"
 
 #include <QFile>
 
@@ -60,7 +61,6 @@ sdk::Result asResult(const Import& import, bool written) {
                       {"after", "After", ColumnType::text, ""}},
                      {},
                      {}};
-    const auto cell = [](const std::string& text) { return text.empty() ? Cell() : Cell(text); };
     std::size_t unchanged = 0;
     for (const ImportRow& row : import.rows) {
         const auto line = static_cast<std::int64_t>(row.line);
@@ -70,7 +70,8 @@ sdk::Result asResult(const Import& import, bool written) {
             taken.rows.push_back({line, row.mode, std::string("yes"), Cell(), Cell(), Cell()});
         for (const worksheet::CellChange& change : row.changes)
             taken.rows.push_back({line, row.mode, row.isNew ? Cell(std::string("yes")) : Cell(),
-                                  change.column, cell(change.before), cell(change.after)});
+                                  change.column, sdk::textCell(change.before),
+                                  sdk::textCell(change.after)});
     }
     sdk::Table columns{"columns",
                        "Headings that are not taken",
@@ -112,9 +113,7 @@ int run(const Call& call, Context& context) {
     const bool refused = import->rejected() > 0 && !call.values.flag("partial");
     const bool write = !context.globals.output.empty() && !refused;
     if (write) {
-        const auto text = document::write(import->project);
-        if (!text) return reportEnding(sdk::Ending::failed, text.problems(), {}, context);
-        if (const int code = deliver(*text, context); code != kFine) return code;
+        if (const int code = deliverProject(import->project, context); code != kFine) return code;
     }
     Globals globals = context.globals;
     globals.output.clear(); // the report goes to standard output, the project to --output

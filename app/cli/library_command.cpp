@@ -5,6 +5,7 @@
 #include "app/cli/libraries.h"
 #include "app/cli/show_result.h"
 #include "models/library/take.h"
+#include "plugins/sdk/cells.h"
 #include "plugins/sdk/tree/cautions.h"
 
 #include <fmt/format.h>
@@ -19,10 +20,7 @@ using library::News;
 using library::NewsKind;
 using sdk::Cell;
 using sdk::ColumnType;
-
-Cell textCell(const std::string& text) {
-    return text.empty() ? Cell() : Cell(text);
-}
+using sdk::textCell;
 
 sdk::Table typesTable(const std::vector<Library>& libraries, const std::string& group) {
     sdk::Table table{"types",

@@ -3,7 +3,6 @@
 
 #include "app/cli/delivery.h"
 #include "app/cli/libraries.h"
-#include "models/document/document.h"
 #include "models/library/take.h"
 
 #include <fmt/format.h>
@@ -27,13 +26,8 @@ int run(const Call& call, Context& context) {
     wish.location = call.values.text("location").value_or("");
     wish.parent = call.values.text("parent").value_or("");
     const auto made = library::take(*project, *found.library, *found.type, wish);
-    if (!made)
-        return usageError(
-            fmt::format("{}; {}", made.problems().front().what, made.problems().front().remedy),
-            context);
-    const auto text = document::write(*made);
-    if (!text) return reportEnding(sdk::Ending::failed, text.problems(), {}, context);
-    const int code = deliver(*text, context);
+    if (!made) return usageError(made.problems(), context);
+    const int code = deliverProject(*made, context);
     if (code == kFine && !context.globals.quiet)
         context.err << fmt::format("{} is taken from {}, revision {}, with {} failure modes. Give "
                                    "them their end effect, severity and test interval.\n",

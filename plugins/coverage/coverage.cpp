@@ -4,7 +4,9 @@
 #include "models/project/index.h"
 #include "models/worksheet/coverage.h"
 #include "models/worksheet/top_figures.h"
+#include "plugins/sdk/cells.h"
 #include "plugins/sdk/tree/cautions.h"
+#include "plugins/sdk/tree/common_causes.h"
 
 #include <fmt/format.h>
 
@@ -17,12 +19,9 @@ using project::Project;
 using sdk::Cell;
 using sdk::ColumnType;
 using sdk::NoteKind;
+using sdk::textCell;
 using worksheet::Coverage;
 using worksheet::EndEffect;
-
-Cell textCell(const std::string& text) {
-    return text.empty() ? Cell() : Cell(text);
-}
 
 std::string topIds(const Project& project, const std::vector<std::size_t>& tops) {
     std::vector<std::string> ids;
@@ -166,12 +165,7 @@ sdk::Answer<sdk::Result> CoveragePlugin::run(const Project& project, const sdk::
              "Whether they need one is for people to say; `cutwater tree-proposals` makes a "
              "start.",
              coverage.modesInNoTree.size(), project.modes.size(), open, coverage.effects.size())});
-    if (!project.commonCauses.empty())
-        result.notes.push_back({NoteKind::warning, "The figures of the top events take events as "
-                                                   "independent: common-cause groups are not "
-                                                   "counted here, and the true figures are higher. "
-                                                   "`cutwater over-time` and `probability` "
-                                                   "can count them."});
+    sdk::tree::addIndependenceWarning(result.notes, project);
     sdk::tree::addCautions(result.notes, sdk::tree::CautionScope::figures, project);
     return Answer::of(std::move(result));
 }

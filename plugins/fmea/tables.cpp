@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plugins/fmea/tables.h"
 
+#include "plugins/sdk/cells.h"
+
 #include <fmt/format.h>
 
 namespace cutwater::fmea_plugin {
@@ -8,21 +10,10 @@ namespace {
 
 using sdk::Cell;
 using sdk::ColumnType;
+using sdk::numberCell;
+using sdk::textCell;
 using worksheet::Row;
 using worksheet::Sheet;
-
-Cell textCell(const std::string& text) {
-    return text.empty() ? Cell() : Cell(text);
-}
-
-template <typename T>
-Cell numberCell(const std::optional<T>& value) {
-    if (!value) return {};
-    if constexpr (std::is_integral_v<T>)
-        return static_cast<std::int64_t>(*value);
-    else
-        return *value;
-}
 
 ColumnType typeOf(worksheet::ColumnKind kind) {
     switch (kind) {

@@ -3,7 +3,9 @@
 
 #include "models/project/index.h"
 #include "models/worksheet/risk_placement.h"
+#include "plugins/sdk/cells.h"
 #include "plugins/sdk/tree/cautions.h"
+#include "plugins/sdk/tree/common_causes.h"
 
 #include <fmt/format.h>
 
@@ -16,22 +18,12 @@ using project::RiskLevel;
 using sdk::Cell;
 using sdk::ColumnType;
 using sdk::NoteKind;
+using sdk::numberCell;
+using sdk::textCell;
 using worksheet::RiskItem;
 using worksheet::RiskPicture;
 
 constexpr std::size_t kNamed = 4; // in one cell of the matrix
-
-Cell textCell(const std::string& text) {
-    return text.empty() ? Cell() : Cell(text);
-}
-template <typename T>
-Cell numberCell(const std::optional<T>& value) {
-    if (!value) return {};
-    if constexpr (std::is_integral_v<T>)
-        return static_cast<std::int64_t>(*value);
-    else
-        return *value;
-}
 
 // "T1-1, T3-1 and 12 failure modes".
 std::string listed(const std::vector<const RiskItem*>& items) {
@@ -194,12 +186,7 @@ sdk::Answer<sdk::Result> RiskMatrixPlugin::run(const project::Project& project,
         result.notes.push_back({NoteKind::assumption,
                                 "The matrix names no limits: which index may be borne is for those "
                                 "who sign, and for flag and class, to say."});
-    if (!project.commonCauses.empty())
-        result.notes.push_back({NoteKind::warning, "The figures of the top events take events as "
-                                                   "independent: common-cause groups are not "
-                                                   "counted here, and the true figures are higher. "
-                                                   "`cutwater over-time` and `probability` "
-                                                   "can count them."});
+    sdk::tree::addIndependenceWarning(result.notes, project);
     sdk::tree::addCautions(result.notes, sdk::tree::CautionScope::figures, project);
     return Answer::of(std::move(result));
 }

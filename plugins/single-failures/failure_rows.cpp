@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plugins/single-failures/failure_rows.h"
 
+#include "plugins/sdk/cells.h"
 #include "plugins/sdk/tree/target.h"
 
 #include <fmt/format.h>
@@ -14,6 +15,7 @@ namespace {
 using sdk::Cell;
 using sdk::Column;
 using sdk::ColumnType;
+using sdk::textCell;
 
 constexpr std::size_t kDeepest = 100; // of a plant breakdown; deeper ones are cut at the top
 
@@ -31,10 +33,6 @@ Part partOf(const project::Index& index, const project::Event& event) {
 
 const std::string& shortName(const project::Component& component) {
     return component.name.empty() ? component.tag : component.name;
-}
-
-Cell textCell(const std::string& text) {
-    return text.empty() ? Cell() : Cell(text);
 }
 
 std::vector<Column> commonColumns() {

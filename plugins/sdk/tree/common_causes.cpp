@@ -65,6 +65,14 @@ void addCommonCauseNotes(std::vector<Note>& notes, const project::Project& proje
                          use.overdrawn)});
 }
 
+void addIndependenceWarning(std::vector<Note>& notes, const project::Project& project) {
+    if (project.commonCauses.empty()) return;
+    notes.push_back({NoteKind::warning,
+                     "The figures of the top events take events as independent: common-cause "
+                     "groups are not counted here, and the true figures are higher. `cutwater "
+                     "over-time` and `probability` can count them."});
+}
+
 void addMemberWarnings(std::vector<Note>& notes, const project::Project& project,
                        const project::Index& index, const std::set<std::size_t>& groups,
                        std::optional<double> mission, reliability::UnequalRule rule) {

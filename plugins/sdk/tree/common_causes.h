@@ -24,6 +24,10 @@ struct CommonCauseUse {
 void addCommonCauseNotes(std::vector<Note>& notes, const project::Project& project,
                          const std::vector<std::size_t>& events, const CommonCauseUse& use);
 
+// For figures of top events that stand beside something else and never count the groups: a warning
+// where the project has any.
+void addIndependenceWarning(std::vector<Note>& notes, const project::Project& project);
+
 // Members of one group that differ, or that fail too often for a share of the probability.
 void addMemberWarnings(std::vector<Note>& notes, const project::Project& project,
                        const project::Index& index, const std::set<std::size_t>& groups,
