@@ -13,7 +13,7 @@ namespace cutwater::logic {
 class Recall;
 
 struct Limits {
-    // For all diagrams and caches of one solution together.
+    // For preparation, diagrams and caches of one solution together.
     std::size_t memoryBytes = std::size_t{2} << 30;
     // Asked at least every few thousand steps.
     std::stop_token stop{};

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/editor/diagram/compose.h"
-
-#include <fmt/format.h>
+#include "app/editor/diagram/hang.h"
 
 #include <algorithm>
 
@@ -29,7 +28,7 @@ Page composeSheet(const Tree& tree, const drawing::Sheet& sheet, std::size_t cou
     page.count = static_cast<int>(count);
     page.title = sheet.picture.title;
     page.family = sheet.picture.family;
-    std::unordered_map<std::string, int> times;
+    Times times;
     for (const drawing::DrawnBox& drawn : sheet.boxes) {
         PageBox box;
         box.node = drawn.node;
@@ -45,18 +44,7 @@ Page composeSheet(const Tree& tree, const drawing::Sheet& sheet, std::size_t cou
         box.height = drawing::boxHeight(sheet.textHeight, box.isGate && !drawn.transfer);
         box.owner = drawn.parent;
         box.sheet = drawn.sheet;
-        const std::size_t b = page.boxes.size();
-        if (box.owner != kNoBox) {
-            PageBox& above = page.boxes[box.owner];
-            box.parent = above.node;
-            if (box.beside)
-                above.condition = b;
-            else
-                above.inputs.push_back(b);
-        }
-        const std::string place = box.node + '\n' + box.parent;
-        const int before = times[place]++;
-        box.key = before == 0 ? place : fmt::format("{}\n{}", place, before);
+        const int before = hang(box, page, times);
         if (!box.beside && drawn.role != drawing::ItemRole::continuation)
             box.input = inputOf(tree, box, before);
         page.boxes.push_back(std::move(box));

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/editor/diagram/compose.h"
+#include "app/editor/diagram/hang.h"
 
 #include <QCoreApplication>
 
@@ -108,18 +109,7 @@ private:
         box.transfer = item.role == ItemRole::reference;
         box.foldable = m_tree.isHomeGate(i);
         box.folded = box.foldable && m_folds.contains(item.node);
-        const std::size_t b = m_page.boxes.size();
-        if (owner != kNoBox) {
-            PageBox& above = m_page.boxes[owner];
-            box.parent = above.node;
-            if (item.beside)
-                above.condition = b;
-            else
-                above.inputs.push_back(b);
-        }
-        const std::string place = item.node + '\n' + box.parent;
-        const int before = m_times[place]++;
-        box.key = before == 0 ? place : fmt::format("{}\n{}", place, before);
+        hang(box, m_page, m_times);
         const drawing::Label& label = m_labels.label(item, m_tree.index, m_lettering);
         box.title = label.whole;
         box.symbol = box.transfer ? SymbolKind::transferIn
@@ -224,7 +214,7 @@ private:
     Page m_page;
     std::vector<std::size_t> m_row, m_nodeOf;
     std::vector<std::size_t> m_lines; // of each row: the most lines of a label
-    std::unordered_map<std::string, int> m_times;
+    Times m_times;
 };
 
 } // namespace
