@@ -9,6 +9,7 @@
 #include <charconv>
 #include <cmath>
 #include <fmt/format.h>
+#include <type_traits>
 
 namespace cutwater::worksheet {
 
@@ -16,7 +17,11 @@ namespace {
 
 template <typename Number>
 bool readNumber(const std::string& typed, Number& number) {
-    const std::string text = trimmed(typed);
+    std::string text = trimmed(typed);
+    // "0,5": where no point stands beside it a comma can be nothing else.
+    if (std::is_floating_point_v<Number> && text.find('.') == std::string::npos &&
+        std::count(text.begin(), text.end(), ',') == 1)
+        std::replace(text.begin(), text.end(), ',', '.');
     const char* end = text.data() + text.size();
     const auto [stop, error] = std::from_chars(text.data(), end, number);
     return !text.empty() && error == std::errc() && stop == end;
@@ -78,6 +83,15 @@ Fault writeShare(const std::string& typed, std::optional<project::Quantity>& sha
         share.reset();
         return {};
     }
+    if (const std::string text = trimmed(typed); text.starts_with(kSharedNumber)) {
+        const std::string id = text.substr(kSharedNumber.size());
+        if (!project::isWellFormedId(id)) return "does not name a parameter of the project";
+        if (share && share->parameter == id) return {};
+        share.emplace();
+        share->parameter = id;
+        share->unit = project::Unit::number;
+        return {};
+    }
     double value = 0;
     if (!readNumber(typed, value) || !(value >= 0) || !(value <= 1))
         return "is not a number from 0 to 1";
@@ -85,6 +99,37 @@ Fault writeShare(const std::string& typed, std::optional<project::Quantity>& sha
     share.emplace();
     share->value = value;
     share->unit = project::Unit::number;
+    return {};
+}
+
+std::string toWords(const project::Quantity& quantity) {
+    if (!quantity.parameter.empty()) return kSharedNumber + quantity.parameter;
+    return fmt::format("{} {}", quantity.value, project::facts(quantity.unit).symbol);
+}
+
+Fault writeInterval(const std::string& typed, project::FailureModel& model) {
+    using project::Role;
+    const std::string text = trimmed(typed);
+    const project::Quantity* now = model.find(Role::interval);
+    if (text.empty()) {
+        std::erase_if(model.numbers,
+                      [](const project::Assignment& each) { return each.role == Role::interval; });
+        return {};
+    }
+    if (now && text == toWords(*now)) return {};
+    if (model.kind != project::ModelKind::tested) return kNoTests;
+    const std::size_t end = text.find_first_not_of("0123456789.,eE+-");
+    project::Unit unit = now ? now->unit : project::Unit::unstated;
+    if (end != std::string::npos)
+        unit = project::unitFromSymbol(trimmed(text.substr(end))).value_or(project::Unit::unstated);
+    double value = 0;
+    if (!readNumber(text.substr(0, end), value) || !(value > 0) ||
+        project::facts(unit).dimension != project::Dimension::time)
+        return "is not a time like 4 wk: a number above 0 with s, min, h, d, wk or y";
+    project::Quantity made;
+    made.value = value;
+    made.unit = unit;
+    model.set(Role::interval, std::move(made));
     return {};
 }
 
@@ -120,8 +165,10 @@ Fault writeActions(const std::string& typed, project::FailureMode& mode,
                            kListSeparator);
     std::vector<project::Action> actions = mode.actions;
     if (parts.size() > actions.size()) actions.resize(parts.size());
-    for (std::size_t i = 0; i < parts.size(); ++i)
-        if (Fault fault = one(parts[i], actions[i])) return fault;
+    // Nothing typed: each part is cleared.
+    for (std::size_t i = 0; i < actions.size(); ++i)
+        if (Fault fault = one(i < parts.size() ? parts[i] : std::string(), actions[i]))
+            return fault;
     mode.actions = std::move(actions);
     return {};
 }

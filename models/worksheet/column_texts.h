@@ -16,7 +16,8 @@ using Fault = std::optional<std::string>;
 
 Fault writeDate(const std::string& typed, std::string& date); // empty is allowed
 Fault writeRating(const std::string& typed, std::optional<int>& rating);
-// 0..1; the source that was there is kept where the number stays the same, else dropped.
+// 0..1, or kSharedNumber with the id of a parameter; the source that was there is kept where the
+// number stays the same, else dropped.
 Fault writeShare(const std::string& typed, std::optional<project::Quantity>& share);
 Fault writeTruth(const std::string& typed, bool& truth); // yes, no, true, false, x, 1, 0
 Fault writeState(const std::string& typed, project::ActionState& state);
@@ -24,6 +25,16 @@ Fault writeState(const std::string& typed, project::ActionState& state);
 // actions is a fault: nothing is dropped silently.
 Fault writeActions(const std::string& typed, project::FailureMode& mode,
                    const std::function<Fault(const std::string&, project::Action&)>& one);
+
+// "4 wk"; without a unit the one that is there stays. Empty: none. A fault where the failure model
+// knows no tests.
+Fault writeInterval(const std::string& typed, project::FailureModel& model);
+inline constexpr const char* kNoTests =
+    "needs a failure model that is tested: choose that kind of model first";
+
+// What stands in a cell whose number is a parameter of the project, before its id.
+inline const std::string kSharedNumber = "parameter ";
+std::string toWords(const project::Quantity& quantity); // "4 wk"
 
 std::string joined(const std::vector<std::string>& texts); // empty where all of them are
 std::vector<std::string> split(const std::string& text);   // at kListSeparator; empty: none

@@ -70,7 +70,9 @@ Column share(std::string_view id, std::string_view title,
             std::move(aliases),
             [member](const Sheet&, const Row& row) {
                 const auto& quantity = row.facts->*member;
-                return quantity && quantity->parameter.empty() ? Cell(quantity->value) : Cell();
+                if (!quantity) return Cell();
+                if (!quantity->parameter.empty()) return Cell(kSharedNumber + quantity->parameter);
+                return Cell(quantity->value);
             },
             [member](const std::string& typed, FailureMode& mode) {
                 return writeShare(typed, mode.*member);
@@ -98,7 +100,13 @@ Column ofActions(std::string_view id, std::string_view title, Aliases aliases,
                 all.push_back(action.*member);
             return cellOf(joined(all));
         },
-        [member, isDate](const std::string& typed, FailureMode& mode) {
+        [member, isDate](const std::string& typed,
+                         FailureMode& mode) -> std::optional<std::string> {
+            // Without its words an action is none.
+            if (member == &project::Action::what && trimmed(typed).empty()) {
+                mode.actions.clear();
+                return {};
+            }
             return writeActions(typed, mode,
                                 [&](const std::string& part,
                                     project::Action& action) -> std::optional<std::string> {
@@ -171,6 +179,33 @@ std::vector<Column> rowColumns() {
     };
 }
 
+// When a dormant failure is looked for: facts of the failure model.
+void addTests(std::vector<Column>& all) {
+    Column interval = listed(
+        "test-interval", "Tested every", {},
+        [](const Sheet&, const Row& row) {
+            const project::Quantity* every = row.facts->model.find(project::Role::interval);
+            return every ? cellOf(toWords(*every)) : Cell();
+        },
+        [](const std::string& typed, FailureMode& mode) {
+            return writeInterval(typed, mode.model);
+        });
+    interval.ofModel = true;
+    Column last = listed(
+        "last-test", "Last test", {},
+        [](const Sheet&, const Row& row) { return cellOf(row.facts->model.lastTest); },
+        [](const std::string& typed, FailureMode& mode) -> std::optional<std::string> {
+            if (mode.model.kind != project::ModelKind::tested && !trimmed(typed).empty())
+                return kNoTests;
+            return writeDate(typed, mode.model.lastTest);
+        });
+    last.ofModel = true;
+    all.push_back(std::move(interval));
+    all.push_back(std::move(last));
+    all.push_back(worked("next-test", "Next test", ColumnKind::text,
+                         [](const Sheet&, const Row& row) { return cellOf(row.nextTest); }));
+}
+
 void addRatings(std::vector<Column>& all) {
     all.push_back(rating("severity-rating", "S", &FailureMode::severityRating, {"sev"}));
     all.push_back(
@@ -191,6 +226,8 @@ void addRatings(std::vector<Column>& all) {
     all.push_back(worked("criticality", "Cm", ColumnKind::number, [](const Sheet&, const Row& row) {
         return cellOf(row.criticality.number);
     }));
+    all.push_back(worked("item-criticality", "Cr", ColumnKind::number,
+                         [](const Sheet&, const Row& row) { return cellOf(row.itemCriticality); }));
     all.push_back(worked("level", "Level", ColumnKind::text, [](const Sheet&, const Row& row) {
         return row.criticality.level == ' ' ? Cell() : Cell(std::string(1, row.criticality.level));
     }));
@@ -243,6 +280,11 @@ void addActions(std::vector<Column>& all) {
 const std::vector<Column>& columns() {
     static const std::vector<Column> all = [] {
         std::vector<Column> made = rowColumns();
+        const auto severity = std::prev(made.end());
+        Column last = std::move(*severity);
+        made.erase(severity);
+        addTests(made);
+        made.push_back(std::move(last));
         addRatings(made);
         addActions(made);
         return made;

@@ -29,6 +29,9 @@ struct Column {
     // Puts a text into the fact behind the column. The clause says why it cannot: "is not a whole
     // number from 1 to 10". Empty function: the column is worked out and cannot be typed.
     std::function<std::optional<std::string>(const std::string&, project::FailureMode&)> write;
+    // A number of the failure model. It can be typed where the model has a place for it; a table
+    // does not bring it, since it brings no failure models either.
+    bool ofModel = false;
 };
 
 // In the order of the worksheet. The first two, `id` and `component`, name the row and are handled

@@ -47,6 +47,11 @@ bool namesTheRow(std::string_view id) {
     return id == "id" || id == "component";
 }
 
+const char* cannotBe(const Column& column) {
+    return column.ofModel ? "part of the failure model, which a table does not bring"
+                          : "worked out from other facts";
+}
+
 std::string slug(const std::string& text) {
     std::string id;
     for (const char c : text) {
@@ -256,6 +261,10 @@ private:
 
 } // namespace
 
+bool isImported(const Column& column) {
+    return (column.write && !column.ofModel) || namesTheRow(column.id);
+}
+
 project::Outcome<Matching>
 matchColumns(const std::vector<std::string>& header,
              const std::vector<std::pair<std::string, std::string>>& wishes) {
@@ -275,11 +284,11 @@ matchColumns(const std::vector<std::string>& header,
         const auto at = static_cast<std::size_t>(found - header.begin());
         wished[at] = true;
         const Column* column = id == "-" ? nullptr : findColumn(id);
-        if (id != "-" && (!column || (!column->write && !namesTheRow(id))))
-            problems.push_back(problem(fmt::format("\"{:.60}\" is {}", id,
-                                                   column ? "worked out and cannot be imported"
-                                                          : "no column of the worksheet"),
-                                       "take one of those that `cutwater fmea FILE` shows"));
+        if (id != "-" && (!column || !isImported(*column)))
+            problems.push_back(
+                problem(fmt::format("\"{:.60}\" is {}", id,
+                                    column ? cannotBe(*column) : "no column of the worksheet"),
+                        "take one of those that `cutwater fmea FILE` shows"));
         else if (column)
             matching.columns[at] = id;
         else
@@ -288,12 +297,12 @@ matchColumns(const std::vector<std::string>& header,
     for (std::size_t i = 0; i < header.size(); ++i) {
         if (wished[i]) continue;
         const Column* column = columnCalled(header[i]);
-        if (column && (column->write || namesTheRow(column->id)))
+        if (column && isImported(*column))
             matching.columns[i] = column->id;
         else
-            matching.ignored.push_back(
-                fmt::format("{}: {}", header[i].empty() ? "(no heading)" : header[i],
-                            column ? "worked out from other facts" : "no such column"));
+            matching.ignored.push_back(fmt::format("{}: {}",
+                                                   header[i].empty() ? "(no heading)" : header[i],
+                                                   column ? cannotBe(*column) : "no such column"));
     }
     std::set<std::string_view> taken;
     for (std::size_t i = 0; i < header.size(); ++i)

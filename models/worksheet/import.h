@@ -4,6 +4,7 @@
 #pragma once
 
 #include "models/project/project.h"
+#include "models/worksheet/columns.h"
 #include "models/worksheet/delimited.h"
 
 #include <string>
@@ -25,6 +26,9 @@ struct Matching {
 project::Outcome<Matching>
 matchColumns(const std::vector<std::string>& header,
              const std::vector<std::pair<std::string, std::string>>& wishes);
+
+// Whether a column of a table can be this one.
+bool isImported(const Column& column);
 
 struct CellChange {
     std::string column; // id

@@ -1,11 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/worksheet/rows.h"
 
+#include "models/project/dates.h"
 #include "models/worksheet/reach.h"
 
 #include <algorithm>
+#include <charconv>
+#include <chrono>
+#include <cmath>
 #include <fmt/format.h>
 #include <limits>
+#include <map>
+#include <string_view>
+#include <utility>
 
 namespace cutwater::worksheet {
 
@@ -28,6 +35,27 @@ std::optional<int> rpnAfter(const FailureMode& mode) {
 
 bool isOpen(const project::Action& action) {
     return action.state != ActionState::proved && action.state != ActionState::dropped;
+}
+
+std::string nextTest(const FailureMode& mode, const project::Index& index) {
+    const project::Quantity* every = mode.model.find(project::Role::interval);
+    if (every) every = index.resolved(*every);
+    return every ? dayAfter(mode.model.lastTest, project::inBaseUnits(*every)) : std::string();
+}
+
+// By component and severity, as itemCriticalities() sums them.
+void addItems(Sheet& sheet, const project::Project& project, const project::Index& index,
+              const std::vector<Criticality>& modes) {
+    std::map<std::pair<std::size_t, std::string_view>, double> sums;
+    const auto items = itemCriticalities(project, index, modes);
+    for (const ItemCriticality& item : items)
+        if (item.without < item.modes) sums[{item.component, item.severity}] = item.number;
+    for (Row& row : sheet.rows) {
+        if (!row.component) continue;
+        const auto at = static_cast<std::size_t>(row.component - project.components.data());
+        if (const auto found = sums.find({at, row.facts->severity}); found != sums.end())
+            row.itemCriticality = found->second;
+    }
 }
 
 template <typename T>
@@ -79,10 +107,12 @@ Sheet sheetOf(const project::Project& project, const project::Index& index) {
         if (row.severityIndex && row.frequencyIndex)
             row.riskIndex = *row.severityIndex + row.frequencyIndex->index;
         row.tops = std::move(tops[i]);
+        row.nextTest = nextTest(mode, index);
         row.dormant = mode.dormant || mode.model.kind == project::ModelKind::tested;
         row.openActions = static_cast<std::size_t>(
             std::count_if(mode.actions.begin(), mode.actions.end(), isOpen));
     }
+    addItems(sheet, project, index, criticalities);
     return sheet;
 }
 
@@ -133,6 +163,22 @@ std::vector<std::string> gapsOf(const Row& row) {
     }
     gap(!row.frequency.perYear, "no frequency");
     return gaps;
+}
+
+std::string dayAfter(const std::string& last, double hours) {
+    using namespace std::chrono;
+    if (!project::isIsoDate(last) || !(hours >= 0) || hours > 8e7) return {};
+    const auto number = [&](std::size_t at, std::size_t length) {
+        int value = 0;
+        std::from_chars(last.data() + at, last.data() + at + length, value);
+        return value;
+    };
+    const sys_days from = year_month_day{year{number(0, 4)}, month(unsigned(number(5, 2))),
+                                         day(unsigned(number(8, 2)))};
+    const year_month_day to{from + days{static_cast<int>(std::floor(hours / 24))}};
+    if (int(to.year()) > 9999) return {};
+    return fmt::format("{:04}-{:02}-{:02}", int(to.year()), unsigned(to.month()),
+                       unsigned(to.day()));
 }
 
 bool isOverdue(const project::Action& action, std::string_view today) {

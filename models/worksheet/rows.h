@@ -25,9 +25,11 @@ struct Row {
     Frequency frequency;
     std::optional<int> computedOccurrence; // what the frequency makes on the occurrence scale
     Criticality criticality;
+    std::optional<double> itemCriticality; // Cr of its component within its severity
     std::optional<Placed> frequencyIndex;
     std::optional<int> severityIndex, riskIndex;
     std::vector<std::size_t> tops; // positions of the top events in whose tree it is
+    std::string nextTest;          // ISO date: last test + interval; empty where one is missing
     bool dormant = false;          // said so, or found by tests only
     std::size_t openActions = 0;   // neither proved nor dropped
 };
@@ -52,6 +54,10 @@ std::vector<std::string> gapsOf(const Row& row);
 
 // "Boiler 1 > burner": the names from the top of the plant down.
 std::string placeOf(const project::Index& index, const project::Component& component);
+
+// The day on which `interval` hours have gone by since `last`; empty where it is no date, or where
+// the day is beyond the year 9999.
+std::string dayAfter(const std::string& last, double hours);
 
 // A due date before `today` (ISO) and not yet done.
 bool isOverdue(const project::Action& action, std::string_view today);

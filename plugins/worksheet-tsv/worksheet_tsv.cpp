@@ -24,9 +24,12 @@ public:
         return made ? Answer::of(std::move(*made)) : Answer::failed(made.problems());
     }
 
-    sdk::Answer<std::string> write(const project::Project& project, const sdk::Values&,
+    sdk::Answer<std::string> write(const project::Project& project, const sdk::Values& values,
                                    const sdk::Job&) const override {
-        return sdk::Answer<std::string>::of(worksheet::sheetAsText(project, '\t'));
+        return sdk::Answer<std::string>::of(
+            worksheet::sheetAsText(project, '\t',
+                                   worksheet::partOf(values.text("columns").value_or(""),
+                                                     values.text("rows").value_or(""))));
     }
 };
 

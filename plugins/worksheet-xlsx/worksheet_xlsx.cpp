@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/project/dates.h"
 #include "models/worksheet/columns.h"
+#include "models/worksheet/sheet_text.h"
 #include "plugins/sdk/interfaces.h"
 #include "plugins/sdk/tree/cautions.h"
 #include "plugins/worksheet-xlsx/workbook.h"
@@ -20,21 +21,24 @@ using worksheet::Sheet;
 
 constexpr std::size_t kMostRows = 1'000'000; // a sheet of the format holds 1,048,576
 
-void addRows(Workbook& book, const Sheet& sheet, const char* name, bool dormantOnly) {
+void addRows(Workbook& book, const Sheet& sheet, const worksheet::SheetPart& part, const char* name,
+             bool dormantOnly) {
+    const auto shown = worksheet::columnsOf(part);
     std::vector<std::string> headings;
     std::vector<double> widths;
-    for (const worksheet::Column& column : worksheet::columns()) {
-        headings.push_back(column.unit.empty() ? std::string(column.title)
-                                               : fmt::format("{} [{}]", column.title, column.unit));
-        widths.push_back(column.kind == worksheet::ColumnKind::text ? 22 : 8);
+    for (const worksheet::Column* column : shown) {
+        headings.push_back(column->unit.empty()
+                               ? std::string(column->title)
+                               : fmt::format("{} [{}]", column->title, column->unit));
+        widths.push_back(column->kind == worksheet::ColumnKind::text ? 22 : 8);
     }
     book.startSheet(name, headings, widths);
     std::uint32_t at = 1;
-    for (const Row& row : sheet.rows) {
-        if (dormantOnly && !row.dormant) continue;
+    for (const Row* row : worksheet::rowsOf(sheet, part)) {
+        if (dormantOnly && !row->dormant) continue;
         std::uint16_t column = 0;
-        for (const worksheet::Column& one : worksheet::columns()) {
-            const Cell cell = one.read(sheet, row);
+        for (const worksheet::Column* one : shown) {
+            const Cell cell = one->read(sheet, *row);
             if (const auto* text = std::get_if<std::string>(&cell)) book.text(at, column, *text);
             if (const auto* whole = std::get_if<std::int64_t>(&cell))
                 book.number(at, column, static_cast<double>(*whole));
@@ -111,7 +115,7 @@ public:
             {problem("workbooks are written, not read", "save the sheet as CSV and import that")});
     }
 
-    sdk::Answer<std::string> write(const project::Project& project, const sdk::Values&,
+    sdk::Answer<std::string> write(const project::Project& project, const sdk::Values& values,
                                    const sdk::Job&) const override {
         using Answer = sdk::Answer<std::string>;
         if (project.modes.size() > kMostRows)
@@ -127,8 +131,10 @@ public:
         Workbook book(path.toStdString());
         book.title(project.name, project::isIsoDate(project.date) ? project.date : "");
         addFront(book, project);
-        addRows(book, sheet, "Worksheet", false);
-        addRows(book, sheet, "Dormant", true);
+        const auto part = worksheet::partOf(values.text("columns").value_or(""),
+                                            values.text("rows").value_or(""));
+        addRows(book, sheet, part, "Worksheet", false);
+        addRows(book, sheet, part, "Dormant", true);
         addScales(book, sheet);
         if (const std::string fault = book.close(); !fault.empty())
             return Answer::failed(
