@@ -9,9 +9,12 @@ constexpr std::uint32_t kUnseen = 0xffffffff;
 
 // Every event, gate and module root stands in exactly one module that uses it, so one array serves
 // all of them, and no two threads write to one place.
-Describer::Describer(const Formula& formula, const std::vector<bool>& isModule)
-    : m_formula(formula), m_isModule(isModule), m_code(formula.nodeCount(), kUnseen),
-      m_constant(formula.nodeCount(), Constant::no) {}
+Describer::Describer(const Formula& formula, const std::vector<bool>& isModule,
+                     const std::vector<bool>& turned)
+    : m_formula(formula), m_isModule(isModule), m_turned(turned),
+      m_code(formula.nodeCount(), kUnseen), m_constant(formula.nodeCount(), Constant::no) {
+    m_constant[0] = Constant::isFalse;
+}
 
 // The leaves directly below a gate get their numbers when it is met.
 void Describer::enter(std::uint32_t node, std::size_t firstLeaf, Descriptions& to) {
@@ -52,15 +55,16 @@ void Describer::describe(std::uint32_t module, Descriptions& to, Budget& budget)
         to.m_code.push_back(static_cast<std::uint32_t>(inputs.size()));
         item.monotone &= op != Op::exactlyOne;
         for (const Literal input : inputs) {
+            const bool negated = input.negated() != isTurned(input.node());
             const Constant constant = m_constant[input.node()];
             if (constant != Constant::no) {
-                to.m_code.push_back((constant == Constant::isTrue) != input.negated()
+                to.m_code.push_back((constant == Constant::isTrue) != negated
                                         ? Program::kTrueInput
                                         : Program::kFalseInput);
                 continue;
             }
-            to.m_code.push_back(m_code[input.node()] | (input.negated() ? 1u : 0u));
-            item.monotone &= !input.negated();
+            to.m_code.push_back(m_code[input.node()] | (negated ? 1u : 0u));
+            item.monotone &= !negated;
         }
         // The module itself is a leaf to whoever uses it, and that is written by him.
         if (node != module) {
@@ -68,6 +72,12 @@ void Describer::describe(std::uint32_t module, Descriptions& to, Budget& budget)
             to.m_touched.push_back(node);
         }
         ++gates;
+    }
+    if (isTurned(module)) {
+        const std::uint32_t complement = (gates - 1) << 2 | 3u;
+        to.m_code.insert(to.m_code.end(),
+                         {static_cast<std::uint32_t>(Op::disjunction), 0, 1, complement});
+        item.monotone = false;
     }
     item.words = static_cast<std::uint32_t>(to.m_code.size() - item.code);
     item.leaves = static_cast<std::uint32_t>(to.m_leaves.size() - item.leaf);

@@ -52,7 +52,10 @@ private:
 // into Descriptions of its own.
 class Describer {
 public:
-    Describer(const Formula& formula, const std::vector<bool>& isModule);
+    // `turned`, where it is not empty: modules that are described as their complements, and that
+    // all others mean complemented.
+    Describer(const Formula& formula, const std::vector<bool>& isModule,
+              const std::vector<bool>& turned = {});
 
     // Adds one item. Leaves are numbered in the order in which a depth-first walk meets them, a
     // gate's own before those of the gates below it: in a chain each gate then only adds a node on
@@ -69,9 +72,11 @@ private:
     enum class Constant : std::uint8_t { no, isFalse, isTrue };
 
     void enter(std::uint32_t node, std::size_t firstLeaf, Descriptions& to);
+    bool isTurned(std::uint32_t node) const { return !m_turned.empty() && m_turned[node]; }
 
     const Formula& m_formula;
     const std::vector<bool>& m_isModule;
+    const std::vector<bool> m_turned;
     std::vector<std::uint32_t> m_code; // of a node within the module that it belongs to
     std::vector<Constant> m_constant;
 };

@@ -65,8 +65,7 @@ ProbabilityPair Solution::probability(std::span<const double> q) const {
     PartValues values(data, q);
     for (std::size_t part = 0; part < data.parts.size(); ++part)
         values.sweep(part);
-    const ProbabilityPair top = values.ofPart(data.topPart());
-    return data.topNegated ? turned(top) : top;
+    return values.ofPart(data.topPart());
 }
 
 // How much the top changes with each node's probability goes down from the root: a node hands q of
@@ -81,7 +80,7 @@ std::vector<double> Solution::birnbaum(std::span<const double> q) const {
         values.sweep(part);
 
     std::vector<double> ofPart(data.parts.size(), 0.0), weight;
-    ofPart.back() = data.topNegated ? -1.0 : 1.0;
+    ofPart.back() = 1.0;
     for (std::size_t part = data.parts.size(); part-- > 0;) {
         values.sweep(
             part); // its nodes' values; the last part's are still there, the others are made again

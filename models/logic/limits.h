@@ -25,6 +25,9 @@ struct Limits {
     bool sets = true;
     // Threads that may work at the same time; the answer is the same to the bit for any number.
     unsigned threads = 1;
+    // Large formulas are cut at modules into pieces of at least so many gates and leaves, each
+    // prepared by itself and equal ones once. Changes the work, never the answer.
+    std::uint32_t leastPiece = 48;
     // What earlier solves have found out, or nothing.
     std::shared_ptr<Recall> recall{};
     // 0..1; called from the working thread.

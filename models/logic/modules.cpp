@@ -1,65 +1,129 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/logic/modules.h"
 
+#include "models/logic/uses.h"
+
 #include <algorithm>
 
 namespace cutwater::logic {
 
 namespace {
 
-struct Dates {
-    std::uint32_t first = 0; // the walk comes to the node for the first time
-    std::uint32_t leave = 0; // it leaves the node for the first time
-    std::uint32_t last = 0;  // it meets the node for the last time
+// When a walk from the top met a node, counted in the steps of the walk; 0: never.
+struct Visit {
+    std::uint32_t first = 0;
+    std::uint32_t last = 0;
+    std::uint32_t leave = 0;  // gates: all below has been met at least once
+    std::uint32_t parent = 0; // from which it was met first
 };
+
+struct Walk {
+    std::vector<Visit> visits; // by node
+    bool anyNegation = false;  // of an input, or an exactly-one gate
+};
+
+Walk walk(const Formula& formula, Literal top, Budget& budget) {
+    Walk result;
+    result.visits.resize(formula.nodeCount());
+    result.anyNegation = top.negated();
+    std::vector<Visit>& visits = result.visits;
+    struct Step {
+        const Literal *next, *end;
+        std::uint32_t node;
+    };
+    std::vector<Step> stack;
+    const auto enter = [&](std::uint32_t node) {
+        const auto inputs = formula.inputs(node);
+        result.anyNegation |= formula.op(node) == Op::exactlyOne;
+        stack.push_back({inputs.data(), inputs.data() + inputs.size(), node});
+    };
+    std::uint32_t date = 1;
+    std::uint32_t negations = 0;
+    visits[top.node()] = {date, date, date, top.node()};
+    enter(top.node());
+    while (!stack.empty()) {
+        budget.step();
+        Step& step = stack.back();
+        const std::uint32_t parent = step.node;
+        bool entered = false;
+        while (step.next != step.end) {
+            const Literal input = *step.next++;
+            if (input.node() == 0) continue; // a constant belongs to nobody
+            negations |= input.code();
+            Visit& visit = visits[input.node()];
+            visit.last = ++date;
+            if (visit.first != 0) continue;
+            visit.first = date;
+            visit.parent = parent;
+            if (formula.op(input.node()) <= Op::variable) continue;
+            enter(input.node());
+            entered = true;
+            break;
+        }
+        if (entered) continue;
+        visits[parent].leave = visits[parent].last = ++date;
+        stack.pop_back();
+    }
+    result.anyNegation |= (negations & 1u) != 0;
+    return result;
+}
+
+// Calls see(gate, isModule) for every gate that was met, inputs before the gates that use them.
+// Afterwards first and last of a gate are the earliest and the latest of all at and below it.
+template <typename See>
+void judgeGates(const Formula& formula, std::vector<Visit>& visits, Budget& budget, See see) {
+    for (std::uint32_t node = 1; node < formula.nodeCount(); ++node) {
+        budget.step();
+        Visit& visit = visits[node];
+        if (visit.first == 0 || formula.op(node) == Op::variable) continue;
+        std::uint32_t earliest = 0xffffffff, latest = 0;
+        for (const Literal input : formula.inputs(node)) {
+            if (input.node() == 0) continue;
+            earliest = std::min(earliest, visits[input.node()].first);
+            latest = std::max(latest, visits[input.node()].last);
+        }
+        see(node, latest != 0 && earliest > visit.first && latest < visit.leave);
+        visit.first = std::min(visit.first, earliest);
+        visit.last = std::max(visit.last, latest);
+    }
+}
 
 } // namespace
 
 std::vector<bool> findModules(const Formula& formula, Literal top, Budget& budget) {
-    const std::uint32_t count = formula.nodeCount();
-    const Charge charge(budget, count * (sizeof(Dates) + 2 * sizeof(std::uint32_t)));
+    const std::size_t count = formula.nodeCount();
+    const Charge charge(budget, count * (sizeof(Visit) + sizeof(std::uint64_t)));
     std::vector<bool> isModule(count, false);
     if (formula.inputs(top.node()).empty()) return isModule;
-
-    std::vector<Dates> dates(count);
-    struct Step {
-        std::uint32_t node, next;
-    };
-    std::vector<Step> stack{{top.node(), 0}};
-    std::uint32_t date = 1;
-    dates[top.node()].first = date;
-    while (!stack.empty()) {
-        budget.step();
-        Step& step = stack.back();
-        const auto inputs = formula.inputs(step.node);
-        if (step.next == inputs.size()) {
-            dates[step.node].leave = dates[step.node].last = ++date;
-            stack.pop_back();
-            continue;
-        }
-        const std::uint32_t child = inputs[step.next++].node();
-        ++date;
-        dates[child].last = date;
-        if (dates[child].first != 0) continue;
-        dates[child].first = date;
-        stack.push_back({child, 0});
-    }
-
-    // Smallest first and largest last date of everything strictly below; inputs have smaller
-    // numbers than their gate.
-    std::vector<std::uint32_t> earliest(count, 0xffffffff), latest(count, 0);
-    for (std::uint32_t node = 1; node < count; ++node) {
-        budget.step();
-        if (dates[node].first == 0) continue;
-        for (const Literal input : formula.inputs(node)) {
-            const std::uint32_t child = input.node();
-            earliest[node] = std::min({earliest[node], dates[child].first, earliest[child]});
-            latest[node] = std::max({latest[node], dates[child].last, latest[child]});
-        }
-        isModule[node] = !formula.inputs(node).empty() && earliest[node] > dates[node].first &&
-                         latest[node] < dates[node].leave;
-    }
+    Walk walked = walk(formula, top, budget);
+    judgeGates(formula, walked.visits, budget,
+               [&](std::uint32_t gate, bool is) { isModule[gate] = is; });
     return isModule;
+}
+
+Division divide(const Formula& formula, Literal top, std::uint32_t leastSize, Budget& budget) {
+    const std::size_t count = formula.nodeCount();
+    const Charge charge(budget, count * (sizeof(Visit) + 2 * sizeof(std::uint32_t)));
+    Division result;
+    result.isUnit.assign(count, false);
+    Walk walked = walk(formula, top, budget);
+    // Of a gate's own: what it was the first to meet, down to the cuts. Below a module that is all
+    // there is.
+    std::vector<std::uint32_t> size(count, 1);
+    judgeGates(formula, walked.visits, budget, [&](std::uint32_t gate, bool isModule) {
+        for (const Literal input : formula.inputs(gate))
+            if (walked.visits[input.node()].parent == gate) size[gate] += size[input.node()];
+        if (gate != top.node() && (!isModule || size[gate] < leastSize)) return;
+        size[gate] = 1;
+        result.isUnit[gate] = true;
+        result.units.push_back(gate);
+    });
+    if (!walked.anyNegation) return result;
+    const std::vector<Use> uses = findUses(formula, top, budget);
+    result.turned.assign(count, false);
+    for (const std::uint32_t unit : result.units)
+        result.turned[unit] = uses[unit].flipped();
+    return result;
 }
 
 } // namespace cutwater::logic

@@ -41,6 +41,7 @@ inline std::uint64_t hashOf(std::span<const std::uint32_t> code) {
 class GateView {
 public:
     GateView(const Program& program, std::size_t at) : m_code(program.code), m_at(at) {}
+    GateView(std::span<const std::uint32_t> code, std::size_t at) : m_code(code), m_at(at) {}
     bool atEnd() const { return m_at >= m_code.size(); }
     void advance() { m_at += 3 + count(); }
     Op op() const { return static_cast<Op>(m_code[m_at]); }
@@ -56,7 +57,7 @@ public:
     static std::uint32_t index(std::uint32_t input) { return input >> 2; }
 
 private:
-    const std::vector<std::uint32_t>& m_code;
+    std::span<const std::uint32_t> m_code;
     std::size_t m_at;
 };
 

@@ -10,7 +10,8 @@ namespace cutwater::logic {
 namespace {
 
 constexpr std::uint64_t kGlance = 8000;      // what nearly every module needs less than
-constexpr std::uint64_t kFirstRound = 20000; // of every order
+constexpr std::uint64_t kFirstRound = 20000; // of every order, and for each word of the program:
+constexpr std::uint64_t kNodesPerWord = 2;   // a long ladder is no harder than a short one
 constexpr std::uint64_t kFactor = 6;         // from round to round
 constexpr std::size_t kLongProgram =
     20000; // words; pulling together would take longer than building
@@ -51,7 +52,9 @@ std::optional<Built> buildByRace(const Program& program, Bdd& bdd, Budget& budge
     std::vector<Runner> all = runners(program);
     // As long as there is room for a round: a node costs some forty bytes with its share of the
     // table and the cache.
-    for (std::uint64_t allowance = kFirstRound;; allowance *= kFactor) {
+    const std::uint64_t first =
+        std::max<std::uint64_t>(kFirstRound, kNodesPerWord * program.code.size());
+    for (std::uint64_t allowance = std::min(first, mostNodes);; allowance *= kFactor) {
         if (allowance > mostNodes) return {};
         bool outOfMemory = false;
         for (Runner& runner : all) {

@@ -51,7 +51,7 @@ std::vector<double> Solution::setSumsWith(std::span<const double> q) const {
         data, [&](std::size_t part, bool negated, const Families&) { sums.sweep(part, negated); });
     // What the sum over all sets changes with the sum of each part: handed down from the top.
     std::vector<std::array<double, 2>> ofPart(data.parts.size(), {0.0, 0.0});
-    ofPart.back()[data.topNegated] = 1.0;
+    ofPart.back()[false] = 1.0;
     std::vector<double> above;
     for (std::size_t part = data.parts.size(); part-- > 0;)
         for (const bool negated : {false, true}) {

@@ -35,7 +35,7 @@ double powerSum(const SolutionData& data, std::span<const double> q, int power) 
         }
         sums[part][negated] = value[families.root];
     });
-    return sums.back()[data.topNegated];
+    return sums.back()[false];
 }
 
 // How many sets there are of each order from `lowest` on. Empty: none.
@@ -130,7 +130,7 @@ Count Solution::setCount() const {
         }
         counts[part][negated] = value[families.root];
     });
-    return counts.back()[data.topNegated];
+    return counts.back()[false];
 }
 
 std::vector<Count> Solution::countsByOrder(std::optional<std::uint32_t> maxOrder) const {
@@ -166,7 +166,7 @@ std::vector<Count> Solution::countsByOrder(std::optional<std::uint32_t> maxOrder
         }
         ofPart[part][negated] = std::move(value[families.root]);
     });
-    const Polynomial& top = ofPart.back()[data.topNegated];
+    const Polynomial& top = ofPart.back()[false];
     std::vector<Count> counts(top.counts.empty() ? 0 : top.lowest);
     counts.insert(counts.end(), top.counts.begin(), top.counts.end());
     return counts;

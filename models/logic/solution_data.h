@@ -24,7 +24,6 @@ struct SolutionData {
     std::vector<SolvedShape> shapes;
     std::vector<Part> parts; // a part stands after the parts it is made of; the last one is the top
     std::vector<Leaf> leaves; // of every part, in the order of its levels
-    bool topNegated = false;
     std::optional<bool> constant;
     bool coherent = true;
     std::uint32_t variableCount = 0; // of the formula that was asked about

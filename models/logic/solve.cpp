@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// From a formula to its solution: simplify, find modules, write each down, solve each shape once,
-// put the parts together.
-#include "models/logic/describe.h"
+// From a formula to its solution: cut it into units, prepare each different one, solve each shape
+// once, put the parts together.
 #include "models/logic/flat_index.h"
-#include "models/logic/prepare.h"
+#include "models/logic/pieces.h"
 #include "models/logic/recall_data.h"
 #include "models/logic/solution_data.h"
+#include "models/logic/unit.h"
 #include "models/logic/workers.h"
 
 #include <algorithm>
@@ -15,36 +15,34 @@ namespace cutwater::logic {
 
 namespace {
 
-constexpr std::size_t kChunk = 256; // modules that one task writes down
-
 class Solver {
 public:
     Solver(const Formula& formula, Literal top, const Limits& limits, Account& account)
-        : m_limits(limits), m_account(account), m_budget(account),
-          m_prepared(prepare(formula, top, m_budget)), m_data(std::make_shared<SolutionData>()) {
+        : m_formula(formula), m_top(top), m_limits(limits), m_account(account), m_budget(account),
+          m_data(std::make_shared<SolutionData>()) {
         m_data->variableCount = formula.variableCount();
-        m_data->effort.events = m_prepared.events;
-        m_data->effort.gates = m_prepared.gates;
-        m_budget.take(m_prepared.simple.formula.bytes());
     }
 
     Solution run() {
-        if (m_prepared.simple.top.node() == 0) {
-            m_data->constant = m_prepared.simple.top.negated();
+        m_benches.resize(std::max(1u, std::min(m_limits.threads, kMostWorkers)));
+        if (m_top.node() == 0) {
+            m_data->constant = m_top.negated();
         } else {
-            makeTasks();
+            makeUnits();
             solveShapes();
-            makeParts();
-            if (m_limits.sets) makeSets();
+            assemble();
+            if (m_limits.sets && !m_data->constant) makeSets();
         }
         finish();
         return SolutionData::wrap(m_data);
     }
 
 private:
+    static constexpr unsigned kMostWorkers = 64;
+
     unsigned workers(std::size_t tasks) const {
-        return std::max(1u, std::min(m_limits.threads,
-                                     static_cast<unsigned>(std::min<std::size_t>(tasks, 64))));
+        return static_cast<unsigned>(
+            std::clamp<std::size_t>(tasks, 1, static_cast<std::size_t>(m_benches.size())));
     }
     Bench& bench(unsigned worker) {
         if (!m_benches[worker]) m_benches[worker] = std::make_unique<Bench>(m_account);
@@ -54,26 +52,35 @@ private:
         if (m_limits.progress) m_limits.progress(share);
     }
 
-    // Every module written down; equal ones are one shape.
-    void makeTasks() {
-        const std::size_t count = m_prepared.modules.size();
-        m_benches.resize(workers(count));
-        m_describer = std::make_unique<Describer>(m_prepared.simple.formula, m_prepared.isModule);
-        m_described.resize((count + kChunk - 1) / kChunk);
-        forEachTask(
-            m_described.size(), workers(m_described.size()), m_account,
-            [&](unsigned, std::size_t chunk) {
-                Budget budget(m_account);
-                for (std::size_t i = chunk * kChunk; i < std::min(count, (chunk + 1) * kChunk); ++i)
-                    m_describer->describe(m_prepared.modules[i], m_described[chunk], budget);
-                budget.take(m_described[chunk].bytes());
-            });
+    // --- units ---------------------------------------------------------------------------------
+
+    void makeUnits() {
+        m_pieces.emplace(m_formula, m_top, m_limits, workers(kMostWorkers), m_account, m_budget);
+        m_units.resize(m_pieces->unitCount());
+        forEachTask(m_units.size(), workers(m_units.size()), m_account,
+                    [&](unsigned, std::size_t unit) { prepareOne(unit); });
+        for (Unit& unit : m_units)
+            findShapes(unit);
         progress(0.05);
-        m_budget.take(count * (sizeof(std::uint32_t) + sizeof(Part)));
-        m_shapeOf.resize(count);
-        for (std::size_t i = 0; i < count; ++i)
-            m_shapeOf[i] =
-                shapeFor(m_described[i / kChunk], m_described[i / kChunk].items[i % kChunk]);
+    }
+
+    void prepareOne(std::size_t unit) {
+        Budget budget(m_account);
+        if (m_pieces->isWhole()) {
+            m_units[unit] = prepareUnit(m_formula, m_top, budget);
+        } else {
+            const Formula formula = m_pieces->formulaOf(static_cast<std::uint32_t>(unit));
+            m_units[unit] = prepareUnit(formula, {formula.nodeCount() - 1, false}, budget);
+        }
+        budget.take(m_units[unit].prepared.simple.formula.bytes() + m_units[unit].modules.bytes());
+    }
+
+    // --- shapes --------------------------------------------------------------------------------
+
+    void findShapes(Unit& unit) {
+        unit.shapeOf.clear();
+        for (const Descriptions::Item& item : unit.modules.items)
+            unit.shapeOf.push_back(shapeFor(unit.modules, item));
     }
 
     // The number of the program's shape; a new one is filled from what is recalled, or left to be
@@ -121,53 +128,118 @@ private:
             solved.sets[false] = bench.sets(*solved.shape, false);
     }
 
-    // From the bottom upwards. A module that turned out to be a constant is not a part: those above
-    // are written anew.
-    void makeParts() {
-        std::vector<std::uint32_t> partOf(m_prepared.simple.formula.nodeCount(), 0);
-        Descriptions again;
-        for (std::size_t i = 0; i < m_prepared.modules.size(); ++i) {
+    // --- parts ---------------------------------------------------------------------------------
+
+    void finishUnit(Unit& unit) {
+        if (unit.constant) return;
+        const auto solvedShapeFor = [this](const Descriptions& descriptions,
+                                           const Descriptions::Item& item) {
+            const std::uint32_t shape = shapeFor(descriptions, item);
+            if (!m_data->shapes[shape].shape) solveShape(shape, bench(0));
+            return shape;
+        };
+        makeParts(unit, m_data->shapes, solvedShapeFor, m_budget);
+        unit.prepared = {};
+        unit.modules = {};
+    }
+
+    void assemble() {
+        for (Unit& unit : m_units)
+            finishUnit(unit);
+        passConstants();
+        const std::size_t count = m_pieces->count();
+        m_data->constant = unitOf(count - 1).constant;
+        if (m_data->constant) return;
+        const std::vector<bool> needed = findNeeded();
+        std::size_t parts = 0, leaves = 0;
+        for (std::size_t piece = 0; piece < count; ++piece) {
+            parts += needed[piece] ? unitOf(piece).parts.size() : 0;
+            leaves += needed[piece] ? unitOf(piece).leaves.size() : 0;
+        }
+        m_budget.take(parts * sizeof(Part) + leaves * sizeof(Leaf));
+        m_data->parts.reserve(parts);
+        m_data->leaves.reserve(leaves);
+        std::vector<std::uint32_t> partOf(m_formula.nodeCount()); // by cut gate
+        for (std::size_t piece = 0; piece < count; ++piece)
+            if (needed[piece]) place(piece, partOf);
+    }
+    const Unit& unitOf(std::size_t piece) const { return m_units[m_pieces->unitOf(piece)]; }
+
+    // A piece that is a constant is none to those above it: they are made anew.
+    void passConstants() {
+        const auto isConstant = [](const Unit& unit) { return unit.constant.has_value(); };
+        if (m_pieces->isWhole() || std::none_of(m_units.begin(), m_units.end(), isConstant)) return;
+        for (std::size_t piece = 0; piece < m_pieces->count(); ++piece) {
             m_budget.step();
-            const auto isKnown = [&](const Leaf& leaf) {
-                return leaf.isPart && m_describer->isConstant(leaf.index);
-            };
-            const Descriptions& chunk = m_described[i / kChunk];
-            std::span<const Leaf> leaves = chunk.leavesOf(chunk.items[i % kChunk]);
-            if (m_anyConstant && std::any_of(leaves.begin(), leaves.end(), isKnown)) {
-                m_describer->describe(m_prepared.modules[i], again, m_budget);
-                m_shapeOf[i] = shapeFor(again, again.items.back());
-                if (!m_data->shapes[m_shapeOf[i]].shape) solveShape(m_shapeOf[i], bench(0));
-                leaves = again.leavesOf(again.items.back());
+            if (m_pieces->standsOnConstant(piece)) {
+                m_pieces->describeAgain(piece, m_budget);
+                if (m_pieces->unitCount() > m_units.size()) addUnit();
             }
-            const Shape& shape = *m_data->shapes[m_shapeOf[i]].shape;
-            const Edge root = shape.diagram.root;
-            if (Bdd::isConstant(root)) {
-                m_describer->setConstant(m_prepared.modules[i], root == kAlways);
-                m_anyConstant = true;
-                if (i + 1 < m_prepared.modules.size()) continue;
-            }
-            partOf[m_prepared.modules[i]] = static_cast<std::uint32_t>(m_data->parts.size());
-            Part part;
-            part.shape = m_shapeOf[i];
-            part.firstLeaf = m_data->leaves.size();
-            part.leafCount = static_cast<std::uint32_t>(leaves.size());
-            for (const std::uint32_t leaf : shape.leafAt)
-                m_data->leaves.push_back(
-                    leaves[leaf].isPart
-                        ? Leaf{partOf[leaves[leaf].index], true}
-                        : Leaf{m_prepared.simple.variableOf[leaves[leaf].index], false});
+            if (const auto constant = unitOf(piece).constant)
+                m_pieces->setConstant(piece, *constant);
+        }
+    }
+    void addUnit() {
+        m_units.emplace_back();
+        prepareOne(m_units.size() - 1);
+        findShapes(m_units.back());
+        for (const std::uint32_t shape : m_units.back().shapeOf)
+            if (!m_data->shapes[shape].shape) solveShape(shape, bench(0));
+        finishUnit(m_units.back());
+    }
+
+    // By piece. Reducing a unit may have shown that it does not need all that stands below it.
+    std::vector<bool> findNeeded() {
+        std::vector<bool> needed(m_pieces->count(), false);
+        needed.back() = true;
+        if (m_pieces->isWhole()) return needed;
+        std::vector<std::uint32_t> pieceOf(m_formula.nodeCount()); // by cut gate
+        for (std::size_t piece = 0; piece < needed.size(); ++piece)
+            pieceOf[m_pieces->gate(piece)] = static_cast<std::uint32_t>(piece);
+        for (std::size_t piece = needed.size(); piece-- > 0;) {
+            m_budget.step();
+            if (!needed[piece]) continue;
+            const auto below = m_pieces->leavesOf(piece);
+            for (const Leaf& leaf : unitOf(piece).leaves)
+                if (!leaf.isPart && below[leaf.index].isPart)
+                    needed[pieceOf[below[leaf.index].index]] = true;
+        }
+        return needed;
+    }
+
+    // The parts of the piece's unit, standing on what is below the piece.
+    void place(std::size_t piece, std::vector<std::uint32_t>& partOf) {
+        m_budget.step();
+        const Unit& unit = unitOf(piece);
+        const auto firstPart = static_cast<std::uint32_t>(m_data->parts.size());
+        const std::size_t firstLeaf = m_data->leaves.size();
+        for (Part part : unit.parts) {
+            part.firstLeaf += firstLeaf;
             m_data->parts.push_back(part);
         }
-        const Edge root = m_data->diagramOf(m_data->parts.back()).root;
-        m_data->topNegated = m_prepared.simple.top.negated();
-        if (Bdd::isConstant(root)) m_data->constant = (root == kAlways) != m_data->topNegated;
+        std::span<const Leaf> below;
+        if (!m_pieces->isWhole()) {
+            below = m_pieces->leavesOf(piece);
+            partOf[m_pieces->gate(piece)] = static_cast<std::uint32_t>(m_data->parts.size() - 1);
+        }
+        for (const Leaf& leaf : unit.leaves) {
+            Leaf own = leaf;
+            if (leaf.isPart)
+                own.index += firstPart;
+            else if (!below.empty())
+                own = below[leaf.index].isPart ? Leaf{partOf[below[leaf.index].index], true}
+                                               : below[leaf.index];
+            m_data->leaves.push_back(own);
+            m_data->effort.events += own.isPart ? 0 : 1;
+        }
+        m_data->effort.gates += unit.gates;
     }
 
     // From the top downwards: only those polarities of a part are solved that the sets above really
     // contain.
     void makeSets() {
         std::vector<Part>& parts = m_data->parts;
-        parts.back().needed[m_data->topNegated] = true;
+        parts.back().needed[false] = true;
         for (std::size_t index = parts.size(); index-- > 0;) {
             for (const bool negated : {false, true}) {
                 if (!parts[index].needed[negated]) continue;
@@ -204,18 +276,19 @@ private:
         recall.nextRound();
     }
 
+    const Formula& m_formula;
+    const Literal m_top;
     const Limits& m_limits;
     Account& m_account;
     Budget m_budget;
-    Prepared m_prepared;
     std::shared_ptr<SolutionData> m_data;
-    std::unique_ptr<Describer> m_describer;
-    std::vector<Descriptions> m_described; // kChunk modules each
-    bool m_anyConstant = false;            // a module turned out to be one
-    std::vector<std::uint32_t> m_shapeOf;  // of each module
+    std::vector<std::unique_ptr<Bench>> m_benches; // by worker
+
+    std::optional<Pieces> m_pieces;
+    std::vector<Unit> m_units;
+
     FlatIndex m_shapes;
     std::vector<Program> m_programs; // of each shape
-    std::vector<std::unique_ptr<Bench>> m_benches;
 };
 
 } // namespace

@@ -5,14 +5,6 @@
 
 namespace cutwater::logic {
 
-namespace {
-
-std::uint32_t turned(std::uint32_t edge, bool turn) {
-    return edge ^ (turn ? 1u : 0u);
-}
-
-} // namespace
-
 // All parts one after another in one array, so that a sample is one walk through it.
 ProbabilitySweep::ProbabilitySweep(const Solution& solution) {
     const SolutionData& data = SolutionData::of(solution);
@@ -42,7 +34,7 @@ ProbabilitySweep::ProbabilitySweep(const Solution& solution) {
             }
             rootOf[part] = moved(diagram.root);
         }
-        m_top = turned(rootOf.back(), data.topNegated);
+        m_top = rootOf.back();
     }
     m_values.resize(m_steps.size());
     m_values.front().occursNot.fill(1.0);

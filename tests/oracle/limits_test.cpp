@@ -92,8 +92,8 @@ TEST(Repeatable, TheSameFromTwoThreads) {
             std::vector<std::jthread> threads;
             for (int i = 0; i < 2; ++i) {
                 threads.emplace_back([&, i] {
-                    const auto outcome = logic::solve(tree.formula, tree.top);
-                    if (outcome.solution) own[i] = read(*outcome.solution, tree.q);
+                    const auto solution = solved(tree.formula, tree.top);
+                    if (solution) own[i] = read(*solution, tree.q);
                     common[i] = read(*shared, tree.q);
                 });
             }

@@ -22,30 +22,6 @@ TreeWish wish(std::uint64_t seed, bool negations) {
     return result;
 }
 
-// Copies the part of `source` into `target`, with `events[v]` in the place of variable v.
-Literal copyInto(Formula& target, const Formula& source, Literal top,
-                 std::span<const Literal> events) {
-    std::vector<Literal> copies(source.nodeCount());
-    const auto copied = [&](Literal literal) {
-        return literal.negated() ? ~copies[literal.node()] : copies[literal.node()];
-    };
-    for (std::uint32_t node = 0; node < source.nodeCount(); ++node) {
-        if (source.op(node) == Op::constant) {
-            copies[node] = logic::kFalse;
-        } else if (source.op(node) == Op::variable) {
-            copies[node] = events[source.variable(node)];
-        } else {
-            std::vector<Literal> inputs;
-            for (Literal literal : source.inputs(node))
-                inputs.push_back(copied(literal));
-            copies[node] =
-                target.addGate(source.op(node), inputs,
-                               source.op(node) == Op::atLeast ? std::int64_t{source.k(node)} : 0);
-        }
-    }
-    return copied(top);
-}
-
 TEST(Laws, MoreProbableEventsMakeACoherentTopMoreProbable) {
     for (std::uint64_t seed = 0; seed < 60; ++seed) {
         const RandomTree tree = makeTree(seed, wish(seed, false));

@@ -159,6 +159,29 @@ std::string describe(const Formula& formula, Literal top) {
     return text;
 }
 
+Literal copyInto(Formula& target, const Formula& source, Literal top,
+                 std::span<const Literal> events) {
+    std::vector<Literal> copies(source.nodeCount());
+    const auto copied = [&](Literal literal) {
+        return literal.negated() ? ~copies[literal.node()] : copies[literal.node()];
+    };
+    for (std::uint32_t node = 0; node < source.nodeCount(); ++node) {
+        if (source.op(node) == Op::constant) {
+            copies[node] = logic::kFalse;
+        } else if (source.op(node) == Op::variable) {
+            copies[node] = events[source.variable(node)];
+        } else {
+            std::vector<Literal> inputs;
+            for (Literal literal : source.inputs(node))
+                inputs.push_back(copied(literal));
+            copies[node] =
+                target.addGate(source.op(node), inputs,
+                               source.op(node) == Op::atLeast ? std::int64_t{source.k(node)} : 0);
+        }
+    }
+    return copied(top);
+}
+
 std::string describe(const RandomTree& tree) {
     return "seed " + std::to_string(tree.seed) + ", " + describe(tree.formula, tree.top);
 }

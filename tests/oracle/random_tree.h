@@ -6,6 +6,7 @@
 #include "models/logic/formula.h"
 
 #include <cstdint>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -41,6 +42,11 @@ struct RandomTree {
 };
 
 RandomTree makeTree(std::uint64_t seed, const TreeWish& wish);
+
+// Copies the part of `source` below `top` into `target`, with `events[v]` in the place of variable
+// v.
+logic::Literal copyInto(logic::Formula& target, const logic::Formula& source, logic::Literal top,
+                        std::span<const logic::Literal> events);
 
 // "seed 12, top ~g20" and a line per gate, for failure messages.
 std::string describe(const RandomTree& tree);

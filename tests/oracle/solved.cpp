@@ -16,7 +16,10 @@ namespace cutwater::oracle {
 }
 
 std::optional<logic::Solution> solved(const logic::Formula& formula, logic::Literal top) {
-    logic::SolveOutcome outcome = logic::solve(formula, top);
+    // Every second tree is cut wherever it can be, so that small trees hold the cutting too.
+    logic::Limits limits;
+    if (formula.nodeCount() % 2 == 0) limits.leastPiece = 2;
+    logic::SolveOutcome outcome = logic::solve(formula, top, limits);
     EXPECT_EQ(outcome.stop, logic::Stop::none);
     EXPECT_TRUE(outcome.solution);
     return std::move(outcome.solution);
