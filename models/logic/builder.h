@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Builder: runs a program on decision diagrams, throws away what is no longer needed and finds a
-// better order where the diagrams become large.
+// Builds the decision diagram of a program gate by gate.
 #pragma once
 
 #include "models/logic/bdd.h"
@@ -22,15 +21,67 @@ struct BuilderWish {
     std::uint32_t collectAbove = 1u << 18; // nodes in the table before anybody looks for waste
     std::uint32_t siftAbove =
         0xffffffff; // live nodes before the order is sifted: dear, a last resort
-    std::uint64_t maxMade = ~std::uint64_t{0}; // nodes that may be made before it gives up
 };
 
 // `order` says which leaf stands at which level to begin with. Gates are folded from the last level
 // upwards, so that each step touches as little as it can. The table may hold other things before
-// and after; edges into it do not survive. Nothing comes back where it gave up; `stepsDone` then
-// says how many gates it had finished.
+// and after; edges into it do not survive. Program, table and budget must outlive the builder.
+class Builder {
+public:
+    Builder(const Program& program, const std::vector<std::uint32_t>& order, Bdd& bdd,
+            Budget& budget, const BuilderWish& wish = {});
+
+    // Goes on until it is finished (true) or more than `mostMade` nodes have been made in all; then
+    // it may be told to go on. Nobody else may use the table in between.
+    bool advance(std::uint64_t mostMade = ~std::uint64_t{0});
+    Built take(); // once, after advance() has said true
+
+    // Every input that is folded is a step.
+    std::size_t stepsDone() const { return m_steps; }
+    std::size_t stepsInAll() const { return m_stepsInAll; }
+    // Nodes made when so many steps were done, at the next mark that is kept. Precondition: not
+    // more than were done.
+    std::uint64_t madeAt(std::size_t steps) const;
+
+private:
+    struct Fold { // how far the present gate is
+        std::vector<Edge> inputs;
+        std::size_t next = 0;
+        Edge result = kNever;
+    };
+
+    void countUses();
+    std::uint64_t made() const;
+    void step();
+    void computeGate(const GateView& gate);
+    Edge fold(bool conjunction);
+    Edge atLeast(std::uint32_t k);
+    Edge exactlyOne();
+    Edge edgeOf(std::uint32_t input);
+    void letGo(std::uint32_t input);
+    void collect();
+
+    const Program& m_program;
+    Bdd& m_bdd;
+    Budget& m_budget;
+    Charge m_charge; // a gate takes four words or more of the program, and eight bytes here
+    const BuilderWish m_wish;
+    GateView m_gate;
+    Fold m_fold;
+    std::vector<Edge> m_inputs;
+    std::vector<std::uint32_t> m_leafAt, m_levelOf;
+    std::vector<Edge> m_gates;
+    std::vector<std::uint32_t> m_uses;
+    std::uint32_t m_collectAt, m_siftAt;
+    std::uint32_t m_before; // size of the table when counting began
+    std::uint64_t m_madeBefore = 0;
+    std::size_t m_steps = 0, m_stepsInAll = 0, m_stride = 1;
+    std::vector<std::uint64_t> m_marks; // nodes made after each m_stride steps
+};
+
+// To the end, or nothing where it would make more than `mostMade` nodes.
 std::optional<Built> build(const Program& program, const std::vector<std::uint32_t>& order,
                            Bdd& bdd, Budget& budget, const BuilderWish& wish = {},
-                           std::size_t* stepsDone = nullptr);
+                           std::uint64_t mostMade = ~std::uint64_t{0});
 
 } // namespace cutwater::logic

@@ -229,8 +229,7 @@ Listing makeListing(std::shared_ptr<const SolutionData> data, std::span<const do
     state->computeBounds();
     const auto top = static_cast<std::uint32_t>(solved.topPart());
     const Family root = solved.setsOf(top, false).root;
-    const Candidate first =
-        state->candidate(state->inFront(top, false, root, kNil), kNil, 0, 1.0);
+    const Candidate first = state->candidate(state->inFront(top, false, root, kNil), kNil, 0, 1.0);
     if (state->within(first)) state->heap.push_back(first);
     return Listing(std::move(state));
 }

@@ -4,77 +4,142 @@
 #include "models/logic/order.h"
 
 #include <algorithm>
+#include <memory>
+#include <utility>
 
 namespace cutwater::logic {
 
 namespace {
 
-constexpr std::uint64_t kGlance = 8000;      // what nearly every module needs less than
-constexpr std::uint64_t kFirstRound = 20000; // of every order, and for each word of the program:
-constexpr std::uint64_t kNodesPerWord = 2;   // a long ladder is no harder than a short one
-constexpr std::uint64_t kFactor = 6;         // from round to round
+constexpr std::uint64_t kGlance = 8000; // nodes: what nearly every module needs less than
+constexpr std::uint64_t kFactor = 3;    // from round to round
 constexpr std::size_t kLongProgram =
     20000; // words; pulling together would take longer than building
 
+// One order on its way, in a table of its own or in the one that was lent.
 struct Runner {
-    Order order;
-    std::size_t stepsDone = 0; // in the last round
+    std::size_t order = 0;
+    bool pulled = false; // the order was pulled together, not walked
+    std::unique_ptr<Bdd> own;
+    std::unique_ptr<Builder> builder;
 };
 
-std::vector<Runner> runners(const Program& program) {
-    std::vector<Runner> all;
-    if (program.code.size() <= kLongProgram) {
-        all.push_back({pulledTogether(program, mostWaysFirst(program)), 0});
-        all.push_back({pulledTogether(program, ownLeavesFirst(program)), 0});
+class Race {
+public:
+    Race(const Program& program, Bdd& lent, Budget& budget, std::uint64_t mostNodes)
+        : m_program(program), m_lent(lent), m_budget(budget), m_mostNodes(mostNodes),
+          // Six orders, and where the gates stand.
+          m_charge(budget, program.leaves * 6 * sizeof(std::uint32_t) + program.code.size() * 2) {}
+
+    std::optional<Built> run() {
+        enter(gatesFirst(m_program), m_lent);
+        if (advance(m_runners.front(), kGlance)) return m_winner;
+        enterTheOthers();
+        std::uint64_t allowance = kGlance;
+        for (std::size_t round = 0;; ++round, allowance *= kFactor) {
+            if (allowance > m_mostNodes) return {};
+            for (std::size_t i = 0; i < m_runners.size(); ++i)
+                if (advance(m_runners[i], allowance)) return m_winner;
+            rank();
+            if (m_outOfMemory && m_runners.size() == 1) return {};
+            if (round > 0) keepOneOfEachKind();
+            if (m_outOfMemory) m_runners.resize(1); // the others' tables are what is missing
+            m_outOfMemory = false;
+        }
     }
-    all.push_back({ownLeavesFirst(program), 0});
-    all.push_back({gatesFirst(program), 0});
-    all.push_back({byLevel(program), 0});
-    return all;
-}
+
+    // After run() found nothing for want of memory: the order that came furthest.
+    const Order& best() const { return m_orders[m_runners.front().order]; }
+    bool ranOutOfMemory() const { return m_outOfMemory; }
+    void letGo() { m_runners.clear(); }
+
+private:
+    void enter(Order order, Bdd& bdd) {
+        m_runners.emplace_back();
+        m_runners.back().order = m_orders.size();
+        m_orders.push_back(std::move(order));
+        m_runners.back().builder =
+            std::make_unique<Builder>(m_program, m_orders.back(), bdd, m_budget);
+    }
+    void enterAlone(Order order, bool pulled) {
+        auto own = std::make_unique<Bdd>(m_budget);
+        enter(std::move(order), *own);
+        m_runners.back().own = std::move(own);
+        m_runners.back().pulled = pulled;
+    }
+    void enterTheOthers() {
+        if (m_program.code.size() <= kLongProgram) {
+            enterAlone(pulledTogether(m_program, mostWaysFirst(m_program)), true);
+            enterAlone(pulledTogether(m_program, ownLeavesFirst(m_program)), true);
+        }
+        enterAlone(ownLeavesFirst(m_program), false);
+        enterAlone(byLevel(m_program), false);
+    }
+
+    // Whether it is finished; then m_winner has the diagram.
+    bool advance(Runner& runner, std::uint64_t allowance) {
+        try {
+            if (!runner.builder->advance(std::min(allowance, m_mostNodes))) return false;
+            m_winner = runner.builder->take();
+            return true;
+        } catch (const Stopped& stopped) {
+            if (stopped.why != Stop::memory) throw;
+            m_outOfMemory = true;
+            return false;
+        }
+    }
+
+    // Who came furthest first. Those nearly as far are compared by the nodes that they had made
+    // when the last of them was where it is now: diagrams grow most in the last steps, and who
+    // comes there with the smaller ones is ahead.
+    void rank() {
+        const auto steps = [](const Runner& runner) { return runner.builder->stepsDone(); };
+        std::size_t furthest = 0;
+        for (const Runner& runner : m_runners)
+            furthest = std::max(furthest, steps(runner));
+        const std::size_t near = furthest - furthest / 32;
+        std::size_t common = furthest;
+        for (const Runner& runner : m_runners)
+            if (steps(runner) >= near) common = std::min(common, steps(runner));
+        std::stable_sort(m_runners.begin(), m_runners.end(), [&](const Runner& a, const Runner& b) {
+            const bool aNear = steps(a) >= near, bNear = steps(b) >= near;
+            if (!aNear || !bNear) return steps(a) > steps(b);
+            return a.builder->madeAt(common) < b.builder->madeAt(common);
+        });
+    }
+
+    // Which kind of order ends with the smaller diagram shows only at the end.
+    void keepOneOfEachKind() {
+        bool has[2] = {false, false};
+        std::erase_if(m_runners, [&](const Runner& runner) {
+            return std::exchange(has[runner.pulled ? 1 : 0], true);
+        });
+    }
+
+    const Program& m_program;
+    Bdd& m_lent;
+    Budget& m_budget;
+    const std::uint64_t m_mostNodes;
+    const Charge m_charge;
+    std::vector<Order> m_orders;
+    std::vector<Runner> m_runners;
+    std::optional<Built> m_winner;
+    bool m_outOfMemory = false;
+};
 
 } // namespace
 
 std::optional<Built> buildByRace(const Program& program, Bdd& bdd, Budget& budget,
                                  std::uint64_t mostNodes) {
-    // Six orders, and where the gates stand.
-    const Charge charge(budget,
-                        program.leaves * 6 * sizeof(std::uint32_t) + program.code.size() * 2);
-    std::size_t done = 0;
-    const auto attempt = [&](const Order& order, const BuilderWish& wish) {
-        return build(program, order, bdd, budget, wish, &done);
-    };
-
     const bool oneGate = GateView(program, 0).count() + 3 == program.code.size();
-    if (auto built = attempt(oneGate ? ownLeavesFirst(program) : gatesFirst(program),
-                             {.maxMade = oneGate ? ~std::uint64_t{0} : kGlance}))
-        return built;
-    std::vector<Runner> all = runners(program);
-    // As long as there is room for a round: a node costs some forty bytes with its share of the
-    // table and the cache.
-    const std::uint64_t first =
-        std::max<std::uint64_t>(kFirstRound, kNodesPerWord * program.code.size());
-    for (std::uint64_t allowance = std::min(first, mostNodes);; allowance *= kFactor) {
-        if (allowance > mostNodes) return {};
-        bool outOfMemory = false;
-        for (Runner& runner : all) {
-            try {
-                if (auto built = attempt(runner.order, {.maxMade = allowance})) return built;
-            } catch (const Stopped& stopped) {
-                if (stopped.why != Stop::memory) throw;
-                outOfMemory = true;
-            }
-            runner.stepsDone = done;
-        }
-        if (outOfMemory) break;
-        // Who came furthest starts first next time.
-        std::stable_sort(all.begin(), all.end(), [](const Runner& a, const Runner& b) {
-            return a.stepsDone > b.stepsDone;
-        });
-    }
+    if (oneGate) return build(program, ownLeavesFirst(program), bdd, budget);
+    Race race(program, bdd, budget, mostNodes);
+    if (auto built = race.run()) return built;
+    if (!race.ranOutOfMemory()) return {};
+    const Order order = race.best();
+    race.letGo();
     bdd.release();
-    if (auto built = attempt(all.front().order, {.siftAbove = 1u << 16})) return built;
-    throw Stopped{Stop::memory};
+    return build(program, order, bdd, budget, {.siftAbove = 1u << 16});
 }
 
 } // namespace cutwater::logic

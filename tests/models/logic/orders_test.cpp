@@ -78,8 +78,23 @@ TEST(Sifting, KeepsTheFunctions) {
     }
 }
 
-// Collecting and sifting after every gate must not change what is built.
-TEST(Builder, CollectingAndSiftingChangeNothingButTheOrder) {
+// A few nodes at a time.
+Built builtInSteps(const Program& program, const std::vector<std::uint32_t>& order, Bdd& table,
+                   Budget& budget, const BuilderWish& wish) {
+    Builder builder(program, order, table, budget, wish);
+    std::uint64_t allowed = 0;
+    while (!builder.advance(allowed)) {
+        ++allowed;
+        EXPECT_LE(builder.madeAt(builder.stepsDone()), allowed);
+        EXPECT_LE(builder.stepsDone(), builder.stepsInAll());
+    }
+    EXPECT_EQ(builder.stepsDone(), builder.stepsInAll());
+    return builder.take();
+}
+
+// Collecting and sifting after every gate, and stopping at every node, must not change what is
+// built.
+TEST(Builder, CollectingSiftingAndStoppingChangeNothingButTheOrder) {
     std::mt19937 random(11);
     for (int round = 0; round < 60; ++round) {
         constexpr std::uint32_t kLeaves = 8;
@@ -101,18 +116,22 @@ TEST(Builder, CollectingAndSiftingChangeNothingButTheOrder) {
         std::iota(order.begin(), order.end(), 0);
         Account account(kLimits);
         Budget budget(account);
-        Bdd plainTable(budget), busyTable(budget);
+        Bdd plainTable(budget), busyTable(budget), slowTable(budget), lazyTable(budget);
         const Built plain = *build(program, order, plainTable, budget);
+        const Built slow = builtInSteps(program, order, slowTable, budget, {});
+        EXPECT_EQ(slow.diagram.nodes.size(), plain.diagram.nodes.size());
+        const Built lazy = builtInSteps(program, order, lazyTable, budget, {.collectAbove = 2});
         const Built busy =
             *build(program, order, busyTable, budget, {.collectAbove = 2, .siftAbove = 2});
         for (unsigned state = 0; state < 1u << kLeaves; ++state) {
-            std::vector<bool> plainLevels(kLeaves), busyLevels(kLeaves);
-            for (std::uint32_t level = 0; level < kLeaves; ++level) {
-                plainLevels[level] = state >> plain.leafAt[level] & 1u;
-                busyLevels[level] = state >> busy.leafAt[level] & 1u;
-            }
-            ASSERT_EQ(valueOf(plain.diagram.nodes, plain.diagram.root, plainLevels),
-                      valueOf(busy.diagram.nodes, busy.diagram.root, busyLevels));
+            const auto valueIn = [&](const Built& built) {
+                std::vector<bool> levels(kLeaves);
+                for (std::uint32_t level = 0; level < kLeaves; ++level)
+                    levels[level] = state >> built.leafAt[level] & 1u;
+                return valueOf(built.diagram.nodes, built.diagram.root, levels);
+            };
+            for (const Built* other : {&busy, &slow, &lazy})
+                ASSERT_EQ(valueIn(*other), valueIn(plain));
         }
     }
 }
@@ -189,7 +208,7 @@ TEST(Race, LeavesABadOrderBehind) {
     const std::vector<double> p(2 * kPairs, 0.3);
     EXPECT_NEAR(probabilityOf(raced, p), 1 - std::pow(1 - 0.09, kPairs), 1e-12);
     Bdd fresh(budget);
-    EXPECT_FALSE(build(program, ownLeavesFirst(program), fresh, budget, {.maxMade = 1000}));
+    EXPECT_FALSE(build(program, ownLeavesFirst(program), fresh, budget, {}, 1000));
 }
 
 } // namespace
