@@ -32,17 +32,6 @@ std::string plain(std::string_view heading) {
     return text;
 }
 
-const Column* columnCalled(const std::string& heading) {
-    // What was exported has the unit behind the id.
-    const std::string wanted = plain(heading.substr(0, heading.find(" [")));
-    for (const Column& column : columns())
-        if (wanted == plain(column.id) || wanted == plain(column.title)) return &column;
-    for (const Column& column : columns())
-        for (const std::string_view name : column.alsoCalled)
-            if (wanted == plain(name)) return &column;
-    return nullptr;
-}
-
 bool namesTheRow(std::string_view id) {
     return id == "id" || id == "component";
 }
@@ -260,6 +249,17 @@ private:
 };
 
 } // namespace
+
+const Column* columnCalled(const std::string& heading) {
+    // What was exported has the unit behind the id.
+    const std::string wanted = plain(heading.substr(0, heading.find(" [")));
+    for (const Column& column : columns())
+        if (wanted == plain(column.id) || wanted == plain(column.title)) return &column;
+    for (const Column& column : columns())
+        for (const std::string_view name : column.alsoCalled)
+            if (wanted == plain(name)) return &column;
+    return nullptr;
+}
 
 bool isImported(const Column& column) {
     return (column.write && !column.ofModel) || namesTheRow(column.id);

@@ -27,6 +27,8 @@ project::Outcome<Matching>
 matchColumns(const std::vector<std::string>& header,
              const std::vector<std::pair<std::string, std::string>>& wishes);
 
+// The column that a heading means by itself; null where it means none.
+const Column* columnCalled(const std::string& heading);
 // Whether a column of a table can be this one.
 bool isImported(const Column& column);
 

@@ -31,9 +31,9 @@ const Graph& modelsAllowed() {
 
 // The rooms of the editor, from the bottom up: each may include those above it in this list.
 constexpr std::array kEditorRooms{
-    "app/editor/session",  "app/editor/selection", "app/editor/outline",
-    "app/editor/details",  "app/editor/diagram",   "app/editor/answers",
-    "app/editor/analyses", "app/editor/window",    "app/editor",
+    "app/editor/session", "app/editor/selection", "app/editor/outline",  "app/editor/details",
+    "app/editor/diagram", "app/editor/answers",   "app/editor/analyses", "app/editor/worksheet",
+    "app/editor/window",  "app/editor",
 };
 
 std::size_t editorFloor(const std::string& room) {

@@ -61,9 +61,13 @@ QPair<QString, QString> helpFor(const QWidget* focus) {
         {"diagram", "The diagram"},
         {"analysesPage", "Analyses"},
     };
-    for (; focus; focus = focus->parentWidget())
+    for (; focus; focus = focus->parentWidget()) {
+        // Rooms with a page of the guide of their own.
+        if (focus->objectName() == QLatin1String("worksheetPage"))
+            return {"worksheet", "The page of the editor"};
         if (const auto found = headings.find(focus->objectName()); found != headings.end())
             return {"editor", found->second};
+    }
     return {"editor", {}};
 }
 

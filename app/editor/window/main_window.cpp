@@ -10,6 +10,8 @@
 #include "app/editor/window/finder.h"
 #include "app/editor/window/problems_list.h"
 #include "app/editor/window/welcome_page.h"
+#include "app/editor/window/worksheet_place.h"
+#include "app/editor/worksheet/worksheet_page.h"
 
 #include <QApplication>
 #include <QCloseEvent>
@@ -107,6 +109,9 @@ void MainWindow::makeViews() {
     resizeDocks({outline}, {470}, Qt::Horizontal);
     resizeDocks({problems}, {170}, Qt::Vertical);
     addAnswers(*this, m_session, m_selection);
+    auto* worksheet = addWorksheet(*m_pages, m_session, m_selection, m_host);
+    connect(worksheet, &WorksheetPage::said, this,
+            [this](const QString& text) { statusBar()->showMessage(text, 10000); });
     addAnalyses(*m_pages, m_session, m_selection, m_host);
 
     connect(welcome, &WelcomePage::typingWished, this, [this] {
@@ -136,7 +141,8 @@ void MainWindow::showTitle() {
 void MainWindow::showPage() {
     const Snapshot project = m_session.project();
     const bool nothing = project->tops.empty() && project->gates.empty() &&
-                         project->events.empty() && m_session.path().isEmpty();
+                         project->events.empty() && project->modes.empty() &&
+                         m_session.path().isEmpty();
     m_middle->setCurrentIndex(nothing || m_pages->count() == 0 ? 0 : 1);
     if (!nothing && m_pages->count() == 0) m_middle->setCurrentIndex(1);
 }

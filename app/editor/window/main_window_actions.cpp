@@ -10,6 +10,8 @@
 #include "app/editor/window/help_window.h"
 #include "app/editor/window/main_window.h"
 #include "app/editor/window/shortcuts_dialog.h"
+#include "app/editor/window/worksheet_place.h"
+#include "app/editor/worksheet/worksheet_page.h"
 
 #include <QActionGroup>
 #include <QApplication>
@@ -58,6 +60,9 @@ void MainWindow::makeActions() {
     fillDiagramMenu(*diagram, *m_diagram);
     for (QAction* action : diagram->actions())
         if (!action->objectName().isEmpty()) m_commands.add(action, tr("Diagram"));
+    QMenu* worksheet = addWorksheetMenu(*this, *m_pages, *findChild<WorksheetPage*>());
+    for (QAction* action : worksheet->actions())
+        if (!action->objectName().isEmpty()) m_commands.add(action, tr("Worksheet"));
     QMenu* analyses = addAnalysesMenu(*this, *findChild<AnalysesPane*>());
     for (QAction* action : analyses->actions())
         if (!action->objectName().isEmpty()) m_commands.add(action, tr("Analyses"));

@@ -9,6 +9,7 @@
 #include "app/editor/analyses/result_view.h"
 #include "app/editor/answers/answer_panel.h"
 #include "models/document/document.h"
+#include "tests/app/editor/worksheet/worksheet_shots.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -128,6 +129,7 @@ int main(int argc, char** argv) {
     for (const QString look : {"light", "dark"}) {
         QApplication::setPalette(look == "dark" ? darkPalette() : light);
         panel(project, folder, look);
+        test::worksheetShots(*project, host, folder, look);
         Selection selection;
         AnalysesPane pane(host, &selection);
         pane.resize(1180, 720);
