@@ -68,7 +68,10 @@ TEST(Heap, TenThousandAnalysesLeaveNothing) {
         thousand();
     EXPECT_GE(seen.solved, 3000);
     EXPECT_GE(seen.stopped, 1000);
-    EXPECT_LE(heapInUse(), before + 1024); // one small object an analysis would be 160,000
+    // One small object an analysis would be 160,000. What the library keeps at hand for the next
+    // request of a size counts as handed out: some 10,000 here, and nothing of it with
+    // GLIBC_TUNABLES=glibc.malloc.tcache_count=0.
+    EXPECT_LE(heapInUse(), before + 16 * 1024);
 }
 
 } // namespace
