@@ -11,15 +11,16 @@
 #include "app/cli/library_command.h"
 #include "app/cli/list_command.h"
 #include "app/cli/new_command.h"
+#include "app/cli/report_command.h"
 #include "app/cli/take_command.h"
 
 namespace cutwater::cli {
 
 const std::vector<Command>& builtInCommands() {
     static const std::vector<Command> commands = {
-        newCommand(),      checkCommand(),       listCommand(),   drawCommand(),
-        drawRiskCommand(), convertCommand(),     importCommand(), acceptCommand(),
-        libraryCommand(),  libraryNewsCommand(), takeCommand(),   helpCommand(),
+        newCommand(),         checkCommand(),   listCommand(),   drawCommand(),   drawRiskCommand(),
+        reportCommand(),      convertCommand(), importCommand(), acceptCommand(), libraryCommand(),
+        libraryNewsCommand(), takeCommand(),    helpCommand(),
     };
     return commands;
 }

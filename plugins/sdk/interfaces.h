@@ -13,6 +13,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace cutwater::sdk {
@@ -85,18 +86,43 @@ public:
                                       const Job& job) const = 0;
 };
 
-// Makes a paper from a project and the results that were computed for it.
+// Makes a paper from a project and what was computed and drawn for it.
 struct Document {
     std::string mediaType; // "text/html", "application/pdf"
     std::string bytes;
 };
 
+// A result as it stands in a report.
+struct ReportPart {
+    Result result;
+    std::string title;  // for people
+    std::string method; // what answered: "probability, version 0.1.0"
+    std::vector<std::pair<std::string, std::string>> parameters; // name and value as it was given
+    std::string comment;                                         // of the user; paragraphs
+    std::string stale; // not empty: a sentence that the project has changed since
+};
+// A sheet of a drawn tree.
+struct ReportDrawing {
+    std::string title;
+    std::string svg;
+    double width = 0, height = 0; // points
+};
+struct ReportContent {
+    std::vector<ReportPart> parts; // in their order
+    std::vector<ReportDrawing> drawings;
+    std::string file; // the project's, as it shall be named in the report
+    std::string date; // of the report, ISO 8601
+};
+
 class Report {
 public:
     virtual ~Report() = default;
+    // The media types that make() can write, and their suffixes without the dot.
+    virtual std::vector<std::pair<std::string, std::string>> types() const = 0;
     virtual std::vector<Parameter> parameters(const project::Project* project) const = 0;
-    virtual Answer<Document> make(const project::Project& project,
-                                  const std::vector<Result>& results, const Values& values,
+    // From any thread, on a project that validate() may have found errors in: the report says so.
+    virtual Answer<Document> make(const project::Project& project, const ReportContent& content,
+                                  const std::string& mediaType, const Values& values,
                                   const Job& job) const = 0;
 };
 
@@ -105,7 +131,7 @@ public:
 #define CUTWATER_ANALYSIS_IID "cutwater.Analysis/1"
 #define CUTWATER_EXCHANGE_IID "cutwater.Exchange/1"
 #define CUTWATER_LAYOUT_IID "cutwater.Layout/1"
-#define CUTWATER_REPORT_IID "cutwater.Report/1"
+#define CUTWATER_REPORT_IID "cutwater.Report/2"
 
 Q_DECLARE_INTERFACE(cutwater::sdk::Analysis, CUTWATER_ANALYSIS_IID)
 Q_DECLARE_INTERFACE(cutwater::sdk::Exchange, CUTWATER_EXCHANGE_IID)
