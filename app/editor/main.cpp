@@ -1,9 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // `cutwater-editor [FILE]`
+#include "app/editor/diagram/layout_worker.h"
+#include "app/editor/window/language.h"
 #include "app/editor/window/main_window.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QSettings>
+
+#include <cstdlib>
 
 int main(int argc, char** argv) {
     QApplication application(argc, argv);
@@ -11,6 +16,8 @@ int main(int argc, char** argv) {
     QApplication::setApplicationDisplayName("Cutwater");
     QApplication::setOrganizationName("cutwater");
     QApplication::setApplicationVersion(CUTWATER_VERSION);
+
+    cutwater::editor::installLanguage(cutwater::editor::chosenLanguage(QSettings()));
 
     QCommandLineParser parser;
     parser.setApplicationDescription(
@@ -23,10 +30,17 @@ int main(int argc, char** argv) {
 
     cutwater::sdk::Host host({cutwater::sdk::standardPluginFolder(
         QCoreApplication::applicationDirPath().toStdString())});
-    cutwater::editor::MainWindow window(host);
-    if (!parser.positionalArguments().isEmpty())
-        window.openFile(parser.positionalArguments().constFirst());
-    window.show();
-    if (parser.positionalArguments().isEmpty()) window.begin();
-    return QApplication::exec();
+    int code = 0;
+    {
+        cutwater::editor::MainWindow window(host);
+        if (!parser.positionalArguments().isEmpty())
+            window.openFile(parser.positionalArguments().constFirst());
+        window.show();
+        if (parser.positionalArguments().isEmpty()) window.begin();
+        code = QApplication::exec();
+    }
+    // All that is to be kept is written. A layout cannot be interrupted, and nobody wants to wait
+    // for it; the plug-in must not be taken from under it either.
+    if (cutwater::editor::LayoutWorker::leftRunning() > 0) std::_Exit(code);
+    return code;
 }

@@ -48,10 +48,8 @@ std::vector<AnswerLine> AnswerLines::of(const LiveAnswer& answer) {
             const QString name = joined({text(one.component), text(one.failure)}, ": ");
             const QString what = one.negated ? tr("not: %1").arg(name) : name;
             const QString more = joined({text(one.place), chance(one.probability)}, "  \u00B7  ");
-            lines.push_back({LineKind::single,
-                             joined({what, more}, "\n"),
-                             tr("single failure: %1").arg(what),
-                             {one.event}});
+            lines.push_back({LineKind::single, joined({what, more}, "\n"),
+                             tr("single failure: %1").arg(what), one.nodes});
         }
         if (answer.singles.empty())
             lines.push_back(
@@ -126,6 +124,24 @@ QString AnswerLines::word(LineKind kind) {
     return {};
 }
 
+QString AnswerLines::counted(const LiveAnswer& answer) {
+    QStringList groups;
+    for (const std::string& id : answer.commonCauses)
+        groups << text(id);
+    constexpr qsizetype kMost = 4;
+    QString ids = groups.mid(0, kMost).join(QStringLiteral(", "));
+    if (groups.size() > kMost) ids = tr("%1 and %2 more").arg(ids).arg(groups.size() - kMost);
+    if (groups.isEmpty())
+        return answer.hasAssessments
+                   ? tr("Counted: the plant in its normal state, without an assessment.")
+                   : QString();
+    return answer.hasAssessments
+               ? tr("Counted: the common causes %1; the plant in its normal state, without an "
+                    "assessment.")
+                     .arg(ids)
+               : tr("Counted: the common causes %1.").arg(ids);
+}
+
 QString AnswerLines::asText(const LiveAnswer& answer) {
     QString all = joined({text(answer.top), text(answer.topName)}, " ") + '\n';
     if (answer.figure)
@@ -133,6 +149,7 @@ QString AnswerLines::asText(const LiveAnswer& answer) {
                    .arg(FigureWords::figure(*answer.figure), text(answer.figure->words),
                         FigureWords::oneIn(*answer.figure)) +
                '\n';
+    if (const QString words = counted(answer); !words.isEmpty()) all += words + '\n';
     for (const AnswerLine& line : of(answer)) {
         QString words = line.text;
         words.replace('\n', QStringLiteral("  \u00B7  "));

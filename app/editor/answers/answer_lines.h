@@ -28,6 +28,8 @@ public:
     static std::vector<AnswerLine> of(const LiveAnswer& answer);
     static QString symbol(LineKind kind); // a character before the line
     static QString word(LineKind kind);   // for screen readers and copies: "Warning"
+    // What is behind the figure beside the tree itself; empty: nothing.
+    static QString counted(const LiveAnswer& answer);
     // The whole as text, for the clipboard.
     static QString asText(const LiveAnswer& answer);
 };

@@ -53,9 +53,9 @@ AnswerPanel::AnswerPanel(Selection* selection, QWidget* parent)
     : QWidget(parent), m_selection(selection), m_answers(new LiveAnswers(this)),
       m_model(new AnswerModel(this)), m_top(words(this, "answerTop")),
       m_figure(words(this, "answerFigure")), m_meaning(words(this, "answerMeaning")),
-      m_change(words(this, "answerChange")), m_state(words(this, "answerState")),
-      m_button(new QPushButton(this)), m_progress(new QProgressBar(this)),
-      m_list(new WrappingList(this)) {
+      m_counted(words(this, "answerCounted")), m_change(words(this, "answerChange")),
+      m_state(words(this, "answerState")), m_button(new QPushButton(this)),
+      m_progress(new QProgressBar(this)), m_list(new WrappingList(this)) {
     QFont bold = font();
     bold.setBold(true);
     m_top->setFont(bold);
@@ -103,7 +103,7 @@ AnswerPanel::AnswerPanel(Selection* selection, QWidget* parent)
     auto* const layout = new QVBoxLayout(this);
     layout->setContentsMargins(6, 6, 6, 6);
     layout->setSpacing(4);
-    for (QWidget* const widget : {m_top, m_figure, m_meaning, m_change})
+    for (QWidget* const widget : {m_top, m_figure, m_meaning, m_counted, m_change})
         layout->addWidget(widget);
     layout->addLayout(state);
     layout->addWidget(m_progress);
@@ -210,7 +210,10 @@ void AnswerPanel::showFigure() {
                     : QString());
         }
     }
-    for (QLabel* const label : {m_figure, m_meaning, m_change})
+    m_counted->setText(answer && (answer->figure || answer->setsKnown)
+                           ? AnswerLines::counted(*answer)
+                           : QString());
+    for (QLabel* const label : {m_figure, m_meaning, m_counted, m_change})
         label->setVisible(!label->text().isEmpty());
     const bool stale = answer && m_answers->isStale();
     QFont font = m_figure->font();

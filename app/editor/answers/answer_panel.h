@@ -48,6 +48,7 @@ private:
     QLabel* m_top;
     QLabel* m_figure;
     QLabel* m_meaning;
+    QLabel* m_counted;
     QLabel* m_change;
     QLabel* m_state;
     QPushButton* m_button; // Cancel, or Compute again

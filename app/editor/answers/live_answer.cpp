@@ -89,9 +89,8 @@ void addNotes(LiveAnswer& answer, const project::Project& project, const FigureB
 
 // A tree that does not fit: a proven interval, and no sets.
 void bound(LiveAnswer& answer, const project::Project& project, FigureBook& book,
-           const reliability::TreeFormula& tree, const logic::Limits& limits,
-           const LiveMeans& means) {
-    const Figures figures = book.of(tree);
+           const sdk::tree::Unsolved& tree, const logic::Limits& limits, const LiveMeans& means) {
+    const Figures figures = book.of(tree.variables);
     addLacking(answer, project, figures);
     answer.ending = Ending::tooLarge;
     answer.warnings.push_back(
@@ -101,7 +100,7 @@ void bound(LiveAnswer& answer, const project::Project& project, FigureBook& book
     logic::BoundsWish wish;
     wish.seconds = means.boundSeconds;
     const logic::BoundsOutcome outcome =
-        logic::boundTop(tree.formula, tree.top, figures.q, limits, wish);
+        logic::boundTop(tree.formula(), tree.top(), figures.q, limits, wish);
     if (outcome.stop == logic::Stop::cancelled) {
         answer.ending = Ending::cancelled;
         return;
@@ -116,16 +115,33 @@ void bound(LiveAnswer& answer, const project::Project& project, FigureBook& book
     addNotes(answer, project, book, {});
 }
 
+// With the common causes; without them, and a warning, where a group is too large for that.
+sdk::tree::Unsolved formulaWith(LiveAnswer& answer, const project::Project& project,
+                                const project::Index& index, const sdk::tree::Target& target) {
+    sdk::tree::Circumstances circumstances;
+    circumstances.commonCauses = true;
+    auto made = sdk::tree::formulaOf(project, index, target, circumstances);
+    if (!made) {
+        for (const Problem& problem : made.problems())
+            answer.warnings.push_back(said(problem, project, index));
+        circumstances.commonCauses = false;
+        made = sdk::tree::formulaOf(project, index, target, circumstances);
+    }
+    for (const std::size_t group : made->variables.groups())
+        answer.commonCauses.push_back(project.commonCauses[group].id);
+    return std::move(*made);
+}
+
 void solve(LiveAnswer& answer, const project::Project& project, const project::Index& index,
            const sdk::tree::Target& target, const LiveMeans& means) {
-    reliability::TreeFormula tree = reliability::toFormula(project, index, target.node);
+    sdk::tree::Unsolved tree = formulaWith(answer, project, index, target);
     logic::Limits limits;
     limits.stop = means.stop;
     limits.memoryBytes = means.memoryBytes;
     limits.nodesPerModule = means.nodesPerModule;
     limits.recall = means.recall;
     limits.progress = means.progress;
-    logic::SolveOutcome outcome = logic::solve(tree.formula, tree.top, limits);
+    logic::SolveOutcome outcome = logic::solve(tree.formula(), tree.top(), limits);
     FigureBook book(project, index, {});
     if (!outcome.solution) {
         if (outcome.stop == logic::Stop::cancelled)
@@ -135,11 +151,11 @@ void solve(LiveAnswer& answer, const project::Project& project, const project::I
         return;
     }
     std::vector<Solved> solved;
-    solved.push_back({target, std::move(tree), std::move(*outcome.solution)});
+    solved.push_back({std::move(tree), target, std::move(*outcome.solution)});
     const Figures figures = book.of(solved.front());
     addLacking(answer, project, figures);
     if (figures.complete()) answer.figure = figureOf(solved.front(), figures);
-    if (!addSets(answer, project, index, solved.front(), figures, means.stop)) {
+    if (!addSets(answer, project, index, solved.front(), figures, book, means.stop)) {
         answer.ending = Ending::cancelled;
         return;
     }
@@ -162,6 +178,7 @@ LiveAnswer computeLive(const project::Project& project, const std::string& top,
     }
     const sdk::tree::Target& target = targets->front();
     answer.topName = target.name;
+    answer.hasAssessments = !project.assessments.empty();
     if (judge(answer, project, index, target.node))
         solve(answer, project, index, target, means);
     else

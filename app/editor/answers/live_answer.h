@@ -17,7 +17,7 @@
 namespace cutwater::editor {
 
 // The chance that the top event is there at a moment picked at random, or by the end of the
-// mission where the models have one: what the analysis `probability` answers.
+// mission where the models have one: what the analysis `probability` answers with --common-cause.
 struct LiveFigure {
     double lower = 0, upper = 0; // equal where it is exact
     bool exact = true;
@@ -25,8 +25,8 @@ struct LiveFigure {
 };
 
 struct SingleFailure {
-    std::string event;
-    bool negated = false;  // it is its absence that brings the top about
+    std::vector<std::string> nodes; // one event, or those that a common cause takes together
+    bool negated = false;           // it is its absence that brings the top about
     std::string failure;   // what fails: "fouled"; the event's name where it has no failure mode
     std::string component; // "ignition electrodes ET-1", or empty
     std::string place;     // "burner front of Boiler 1, ignition of Boiler 1", or empty
@@ -64,6 +64,11 @@ struct LiveAnswer {
     Ending ending = Ending::noTop;
     std::string top; // the id asked about, or that of the first top event
     std::string topName;
+
+    // Common-cause groups that are counted, by id: those with two members in the tree.
+    std::vector<std::string> commonCauses;
+    // The project has assessments: the answer is about the plant in its normal state all the same.
+    bool hasAssessments = false;
 
     std::optional<LiveFigure> figure; // none where events have no number: see `warnings`
     bool setsKnown = false;           // false where the tree is too large for them

@@ -34,12 +34,19 @@ std::string placeOf(const project::Index& index, const project::Component& compo
     return fmt::format("{}", fmt::join(above, " > "));
 }
 
-SingleFailure single(const project::Index& index, const project::Event& event, bool negated,
+SingleFailure single(const project::Project& project, const project::Index& index,
+                     const Solved& solved, const logic::SetLiteral& literal,
                      std::optional<double> probability) {
     SingleFailure failure;
-    failure.event = event.id;
-    failure.negated = negated;
+    failure.nodes = sdk::tree::nodesOf(project, solved, literal.variable);
+    failure.negated = literal.negated;
     failure.probability = probability;
+    if (!solved.isEvent(literal.variable)) {
+        failure.failure = sdk::tree::nameOf(project, index, solved, literal.variable);
+        failure.place = sdk::tree::idOf(project, solved, literal.variable);
+        return failure;
+    }
+    const project::Event& event = project.events[solved.variables.events(literal.variable).front()];
     const project::FailureMode* const mode = index.mode(event.mode);
     const project::Component* const component = mode ? index.component(mode->component) : nullptr;
     failure.failure =
@@ -60,7 +67,8 @@ bool known(const logic::CutSet& set, const Figures& figures) {
 } // namespace
 
 bool addSets(LiveAnswer& answer, const project::Project& project, const project::Index& index,
-             const Solved& solved, const Figures& figures, const std::stop_token& stop) {
+             const Solved& solved, const Figures& figures, const sdk::tree::FigureBook& book,
+             const std::stop_token& stop) {
     const logic::Solution& solution = solved.solution;
     answer.setsKnown = true;
     answer.setCount = logic::toDecimal(solution.setCount());
@@ -74,8 +82,8 @@ bool addSets(LiveAnswer& answer, const project::Project& project, const project:
     }
     answer.everyOrder = shown == solution.setCount();
 
-    const auto eventOf = [&](const logic::SetLiteral& literal) -> const project::Event& {
-        return project.events[solved.tree.eventOfVariable[literal.variable]];
+    const auto nodesOf = [&](const logic::SetLiteral& literal) {
+        return sdk::tree::nodesOf(project, solved, literal.variable);
     };
     // By order: the single failures come first, and every order gets its events.
     logic::ListingWish wish;
@@ -95,12 +103,18 @@ bool addSets(LiveAnswer& answer, const project::Project& project, const project:
         while (at + 1 < answer.orders.size() && answer.orders[at].order < set->literals.size())
             ++at;
         for (const logic::SetLiteral& literal : set->literals)
-            if (at < events.size()) events[at].insert(eventOf(literal).id);
+            if (at < events.size())
+                for (std::string& node : nodesOf(literal))
+                    events[at].insert(std::move(node));
         if (set->literals.size() != 1 || answer.singles.size() >= kMostSingles) continue;
         const logic::SetLiteral& only = set->literals.front();
-        answer.singles.push_back(
-            single(index, eventOf(only), only.negated,
-                   known(*set, figures) ? std::optional(set->probability) : std::nullopt));
+        std::optional<double> chance;
+        if (known(*set, figures)) chance = set->probability;
+        // A member of a group: the failure counts as a whole here, not what is left of it alone.
+        if (solved.variables.kind(only.variable) == reliability::CauseKind::alone)
+            if (const auto* own = book.find(solved.variables.events(only.variable).front()))
+                chance = own->value;
+        answer.singles.push_back(single(project, index, solved, only, chance));
     }
     for (std::size_t i = 0; i < answer.orders.size(); ++i) {
         answer.orders[i].nodes.assign(events[i].begin(), events[i].end());
@@ -124,11 +138,11 @@ bool addSets(LiveAnswer& answer, const project::Project& project, const project:
         line.order = static_cast<std::uint32_t>(set->literals.size());
         line.probability = set->probability;
         for (const logic::SetLiteral& literal : set->literals) {
-            const project::Event& event = eventOf(literal);
-            line.nodes.push_back(event.id);
+            for (std::string& node : nodesOf(literal))
+                line.nodes.push_back(std::move(node));
             line.words += (line.words.empty() ? "" : "; ") +
                           std::string(literal.negated ? "not " : "") +
-                          sdk::tree::readableName(index, event);
+                          sdk::tree::nameOf(project, index, solved, literal.variable);
         }
         answer.likely.push_back(std::move(line));
     }

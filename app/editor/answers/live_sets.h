@@ -11,6 +11,6 @@ namespace cutwater::editor {
 // where it was asked to stop.
 bool addSets(LiveAnswer& answer, const project::Project& project, const project::Index& index,
              const sdk::tree::Solved& solved, const sdk::tree::Figures& figures,
-             const std::stop_token& stop);
+             const sdk::tree::FigureBook& book, const std::stop_token& stop);
 
 } // namespace cutwater::editor

@@ -18,13 +18,16 @@ Captions captionsFor(const project::Project& project, const project::Index& inde
         }
         result.remark = "word under an event: tag of the component";
     }
-    if (kind == CaptionKind::probabilities) {
+    if (kind == CaptionKind::probabilities || kind == CaptionKind::gates) {
         for (const project::Event& event : project.events) {
             if (event.kind == project::EventKind::house) continue;
             const auto p = reliability::probabilityOf(project, index, event, std::nullopt);
             if (p) result.words[event.id] = fmt::format("{:.2e}", p->value);
         }
-        result.remark = "number: probability of the event, an estimate with wide limits";
+        result.remark =
+            kind == CaptionKind::gates
+                ? "number: probability of the event or gate, an estimate with wide limits"
+                : "number: probability of the event, an estimate with wide limits";
     }
     return result;
 }

@@ -9,7 +9,7 @@
 
 namespace cutwater::editor {
 
-enum class CaptionKind { none, tags, probabilities };
+enum class CaptionKind { none, tags, probabilities, gates }; // gates: probabilities of both
 
 struct Captions {
     std::map<project::Id, std::string> words;
@@ -17,7 +17,7 @@ struct Captions {
 };
 
 // Tags: of the component that fails. Probabilities: as the models say; events without one stay
-// blank, house events show their state anyway.
+// blank, house events show their state anyway. Those of gates: see gate_figures.h.
 Captions captionsFor(const project::Project& project, const project::Index& index,
                      CaptionKind kind);
 

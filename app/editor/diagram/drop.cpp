@@ -37,32 +37,43 @@ edits::Use useOf(const Tree& tree, const PageBox& box) {
     return use;
 }
 
-DropPlan planDrop(const Tree& tree, const Page& page, std::size_t source, std::size_t target,
-                  bool rightHalf, bool share) {
+DropPlan planPlace(const Page& page, std::size_t target, bool rightHalf) {
     DropPlan plan;
-    plan.shares = share;
-    const PageBox& box = page.boxes[source];
-    plan.use = useOf(tree, box);
     if (target == kNoBox) {
         plan.sentence = Words::tr("Drop it on a gate, or beside an event");
         return plan;
     }
     const PageBox& on = page.boxes[target];
-    if (target == source) {
-        plan.sentence = Words::tr("Drop it on another gate");
-        return plan;
-    }
+    plan.allowed = true;
     if (on.isGate && !on.transfer) {
         plan.place = {on.node, edits::kLast};
     } else if (on.parent.empty() || on.beside) {
+        plan.allowed = false;
         plan.sentence = Words::tr("%1 takes no inputs").arg(text(on.node));
-        return plan;
     } else {
         plan.beside = true;
         plan.after = rightHalf;
         plan.place = {on.parent,
                       static_cast<std::size_t>(std::max(on.input, 0)) + (rightHalf ? 1U : 0U)};
     }
+    return plan;
+}
+
+DropPlan planDrop(const Tree& tree, const Page& page, std::size_t source, std::size_t target,
+                  bool rightHalf, bool share) {
+    const PageBox& box = page.boxes[source];
+    DropPlan plan = planPlace(page, target, rightHalf);
+    plan.shares = share;
+    plan.use = useOf(tree, box);
+    if (target == kNoBox) return plan;
+    if (target == source) {
+        plan.allowed = false;
+        plan.sentence = Words::tr("Drop it on another gate");
+        return plan;
+    }
+    if (!plan.allowed) return plan;
+    plan.allowed = false;
+    const PageBox& on = page.boxes[target];
     const project::Id& gate = plan.place.parent;
     if (gate == box.node || tree.reaches(box.node, gate)) {
         plan.sentence = Words::tr("%1 would stand below itself").arg(text(box.node));

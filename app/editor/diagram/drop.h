@@ -22,6 +22,10 @@ struct DropPlan {
 // The use of a node that a box shows.
 project::edits::Use useOf(const Tree& tree, const PageBox& box);
 
+// Where something would go that is let go over `target`: into the gate, or beside the event; the
+// sentence says why it cannot.
+DropPlan planPlace(const Page& page, std::size_t target, bool rightHalf);
+
 // `target` may be kNoBox: over nothing. On a gate that is drawn here the node becomes its last
 // input; on anything else its neighbour, behind it where `rightHalf` says so.
 DropPlan planDrop(const Tree& tree, const Page& page, std::size_t source, std::size_t target,

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/editor/diagram/export.h"
 
+#include "app/editor/diagram/gate_figures.h"
+
 #include "app/drawing/paint.h"
 #include "app/drawing/svg.h"
 #include "app/editor/diagram/marked_path.h"
@@ -62,6 +64,14 @@ sdk::Answer<Pictures> exportPictures(const ExportOrder& order, const sdk::Layout
     wishes.maxSheets = 2000;
     const project::Index index(*order.project);
     Captions captions = captionsFor(*order.project, index, order.captions);
+    if (order.captions == CaptionKind::gates)
+        if (const auto tree = makeTree(order.project, order.top.id)) {
+            GateFigures gates;
+            gates.begin(*tree);
+            while (!gates.goOn(std::chrono::seconds(1), job.stop) && !job.stop.stop_requested()) {
+            }
+            captions.words.insert(gates.words().begin(), gates.words().end());
+        }
     wishes.values = std::move(captions.words);
     wishes.valuesRemark = std::move(captions.remark);
     if (!order.marked.empty()) {

@@ -38,7 +38,8 @@ ExportDialog::ExportDialog(drawing::Paper paper, drawing::Orientation orientatio
     m_orientation->addItems({tr("the one that needs fewer sheets"), tr("upright"), tr("across")});
     m_orientation->setCurrentIndex(static_cast<int>(orientation));
     form->addRow(tr("&Orientation"), m_orientation);
-    m_captions->addItems({tr("nothing"), tr("tags"), tr("probabilities")});
+    m_captions->addItems(
+        {tr("nothing"), tr("tags"), tr("probabilities"), tr("probabilities, gates too")});
     m_captions->setCurrentIndex(static_cast<int>(captions));
     form->addRow(tr("&Under the events"), m_captions);
     m_dpi->setRange(drawing::kMinDpi, drawing::kMaxDpi);

@@ -1,10 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/editor/diagram/layout_worker.h"
 
+#include "app/editor/diagram/gate_figures.h"
+
 #include <QElapsedTimer>
 #include <QMetaObject>
 
+#include <atomic>
+#include <chrono>
+#include <condition_variable>
 #include <exception>
+#include <mutex>
+#include <stop_token>
+#include <thread>
 
 namespace cutwater::editor {
 namespace {
@@ -16,10 +24,20 @@ project::Problem problem(std::string what, std::string remedy) {
     return result;
 }
 
+// Gates are computed so long before the picture is shown, and so long between two pictures.
+constexpr std::chrono::milliseconds kFirstPiece{60}, kPiece{400};
+
 // What the thread keeps between requests.
 class Desk {
 public:
     explicit Desk(const sdk::Layout* layout) : m_layout(layout) {}
+
+    // After an answer: whether more is known by now than it shows.
+    bool goOn(const std::stop_token& stop) {
+        if (m_captionKind != CaptionKind::gates || m_gates.isDone()) return false;
+        m_gates.goOn(kPiece, stop);
+        return !stop.stop_requested();
+    }
 
     LayoutAnswer answer(LayoutRequest request, const std::stop_token& stop) {
         LayoutAnswer answer;
@@ -72,6 +90,13 @@ private:
         if (m_captionKind != request.captionKind) {
             m_captions = captionsFor(*m_tree->project, m_tree->index, request.captionKind);
             m_captionKind = request.captionKind;
+            m_sheets.clear();
+        }
+        if (request.captionKind == CaptionKind::gates) {
+            m_gates.begin(m_tree);
+            m_gates.goOn(kFirstPiece, stop);
+            for (const auto& [gate, words] : m_gates.words())
+                m_captions.words[gate] = words;
             m_sheets.clear();
         }
         if (stop.stop_requested()) return;
@@ -129,60 +154,103 @@ private:
     project::Id m_top;
     std::optional<CaptionKind> m_captionKind;
     Captions m_captions;
+    GateFigures m_gates;
     std::vector<std::shared_ptr<const Page>> m_sheets;
     std::pair<drawing::Paper, drawing::Orientation> m_sheetsKey{};
 };
 
 } // namespace
 
-LayoutWorker::LayoutWorker(const sdk::Layout* layout, QObject* parent)
-    : QObject(parent), m_layout(layout), m_thread([this](std::stop_token stop) { run(stop); }) {}
+struct LayoutWorker::Shared {
+    std::shared_ptr<const sdk::Layout> layout;
+    std::mutex mutex;
+    std::condition_variable wake; // something to do, or the end
+    std::condition_variable ended;
+    // All below: guarded by the mutex.
+    LayoutWorker* owner = nullptr;        // null: it is gone, the thread shall end
+    std::optional<LayoutRequest> waiting; // the latest
+    std::stop_source stopOne;             // of the request being worked on
+    bool over = false;                    // the thread is at its end
+    bool alone = false;                   // nobody waits for it any more
+};
+
+namespace {
+std::atomic<int> runningAlone = 0;
+constexpr std::chrono::milliseconds kPatience{30};
+} // namespace
+
+int LayoutWorker::leftRunning() {
+    return runningAlone;
+}
+
+LayoutWorker::LayoutWorker(std::shared_ptr<const sdk::Layout> layout, QObject* parent)
+    : QObject(parent), m_shared(std::make_shared<Shared>()) {
+    m_shared->layout = std::move(layout);
+    m_shared->owner = this;
+    std::thread([shared = m_shared] { run(shared); }).detach();
+}
 
 LayoutWorker::~LayoutWorker() {
-    m_thread.request_stop();
-    {
-        const std::lock_guard lock(m_mutex);
-        m_waiting.reset();
-        m_stopOne.request_stop();
-    }
-    m_wake.notify_all();
-    m_thread.join();
+    std::unique_lock lock(m_shared->mutex);
+    m_shared->owner = nullptr;
+    m_shared->waiting.reset();
+    m_shared->stopOne.request_stop();
+    m_shared->wake.notify_all();
+    if (m_shared->ended.wait_for(lock, kPatience, [this] { return m_shared->over; })) return;
+    m_shared->alone = true;
+    ++runningAlone; // the thread takes it back
 }
 
 quint64 LayoutWorker::submit(LayoutRequest request) {
     request.serial = ++m_submitted;
-    {
-        const std::lock_guard lock(m_mutex);
-        m_waiting = std::move(request);
-        m_stopOne.request_stop();
-    }
-    m_wake.notify_all();
+    const std::lock_guard lock(m_shared->mutex);
+    m_shared->waiting = std::move(request);
+    m_shared->stopOne.request_stop();
+    m_shared->wake.notify_all();
     return m_submitted;
 }
 
-void LayoutWorker::run(std::stop_token stop) {
-    Desk desk(m_layout);
-    while (true) {
-        LayoutRequest request;
-        std::stop_token stopOne;
-        {
-            std::unique_lock lock(m_mutex);
-            if (!m_wake.wait(lock, stop, [this] { return m_waiting.has_value(); })) return;
-            request = std::move(*m_waiting);
-            m_waiting.reset();
-            m_stopOne = std::stop_source();
-            stopOne = m_stopOne.get_token();
+void LayoutWorker::run(const std::shared_ptr<Shared>& shared) {
+    {
+        Desk desk(shared->layout.get());
+        std::unique_lock lock(shared->mutex);
+        while (true) {
+            shared->wake.wait(lock, [&] { return !shared->owner || shared->waiting; });
+            if (!shared->owner) break;
+            LayoutRequest request = std::move(*shared->waiting);
+            shared->waiting.reset();
+            shared->stopOne = std::stop_source();
+            const std::stop_token stop = shared->stopOne.get_token();
+            while (true) {
+                lock.unlock();
+                auto answer = std::make_shared<const LayoutAnswer>(desk.answer(request, stop));
+                lock.lock();
+                if (!shared->owner) break;
+                LayoutWorker* const owner = shared->owner;
+                // Dropped by Qt where the worker is gone by then.
+                QMetaObject::invokeMethod(
+                    owner, [owner, answer] { owner->take(answer); }, Qt::QueuedConnection);
+                if (shared->waiting) break;
+                // The same once more where more numbers are known; folds stay as they were settled.
+                if (!answer->pages.empty() && request.kind == ViewKind::tree)
+                    request.folds = answer->folds;
+                request.reveal.clear();
+                lock.unlock();
+                const bool more = desk.goOn(stop);
+                lock.lock();
+                if (!more || !shared->owner || shared->waiting) break;
+            }
+            if (!shared->owner) break;
         }
-        auto answer =
-            std::make_shared<const LayoutAnswer>(desk.answer(std::move(request), stopOne));
-        if (stop.stop_requested()) return;
-        // Dropped by Qt where the worker is gone by then.
-        QMetaObject::invokeMethod(
-            this, [this, answer] { take(answer); }, Qt::QueuedConnection);
-    }
+        lock.unlock();
+    } // fonts and trees go before the end is told
+    const std::lock_guard lock(shared->mutex);
+    shared->over = true;
+    shared->ended.notify_all();
+    if (shared->alone) --runningAlone;
 }
 
-void LayoutWorker::take(std::shared_ptr<const LayoutAnswer> answer) {
+void LayoutWorker::take(const std::shared_ptr<const LayoutAnswer>& answer) {
     if (answer->serial != m_submitted) return;
     m_answered = answer->serial;
     emit answered(answer);

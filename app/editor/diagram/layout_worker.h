@@ -1,17 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // LayoutWorker: the one thread that reads snapshots, asks the layout plug-in and composes pages. A
 // layout cannot be interrupted; the latest request wins, and what an older one finds is dropped.
+// Nobody waits for it at the end either: a layout that is still running then is let go, and ends by
+// itself.
 #pragma once
 
 #include "app/editor/diagram/compose.h"
 
 #include <QObject>
 
-#include <condition_variable>
 #include <memory>
-#include <mutex>
 #include <optional>
-#include <thread>
 
 namespace cutwater::editor {
 
@@ -43,9 +42,13 @@ struct LayoutAnswer {
 class LayoutWorker : public QObject {
     Q_OBJECT
 public:
-    // `layout` lives longer than the worker; null is allowed: then every answer is a problem.
-    explicit LayoutWorker(const sdk::Layout* layout, QObject* parent = nullptr);
-    ~LayoutWorker() override; // waits for a layout that is running
+    // Null is allowed: then every answer is a problem.
+    explicit LayoutWorker(std::shared_ptr<const sdk::Layout> layout, QObject* parent = nullptr);
+    ~LayoutWorker() override; // waits a moment for a layout that is running, and no longer
+
+    // Threads of workers that are gone, but whose layout is not at its end: what they use (the
+    // plug-in) must not go before them.
+    static int leftRunning();
 
     // The number of this request. GUI thread.
     quint64 submit(LayoutRequest request);
@@ -56,16 +59,12 @@ signals:
     void answered(const std::shared_ptr<const cutwater::editor::LayoutAnswer>& answer);
 
 private:
-    void run(std::stop_token stop);
-    void take(std::shared_ptr<const LayoutAnswer> answer);
+    struct Shared; // with the thread, which may live longer than this
+    static void run(const std::shared_ptr<Shared>& shared);
+    void take(const std::shared_ptr<const LayoutAnswer>& answer);
 
-    const sdk::Layout* m_layout;
-    quint64 m_submitted = 0, m_answered = 0; // GUI thread
-    std::mutex m_mutex;
-    std::condition_variable_any m_wake;
-    std::optional<LayoutRequest> m_waiting; // guarded by m_mutex
-    std::stop_source m_stopOne;             // of the request being worked on; guarded
-    std::jthread m_thread;
+    quint64 m_submitted = 0, m_answered = 0;
+    std::shared_ptr<Shared> m_shared;
 };
 
 } // namespace cutwater::editor

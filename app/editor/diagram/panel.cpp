@@ -26,8 +26,8 @@ namespace cutwater::editor {
 DiagramPanel::DiagramPanel(Session& session, Selection& selection, const sdk::Layout* layout,
                            QWidget* parent)
     : QWidget(parent), m_session(session), m_selection(selection),
-      m_layout(layout ? std::make_unique<SerialLayout>(*layout) : nullptr),
-      m_worker(new LayoutWorker(m_layout.get(), this)), m_scene(new DiagramScene(this)),
+      m_layout(layout ? std::make_shared<SerialLayout>(*layout) : nullptr),
+      m_worker(new LayoutWorker(m_layout, this)), m_scene(new DiagramScene(this)),
       m_view(new DiagramView(m_scene)), m_overview(new Overview(m_scene, m_view)),
       m_rename(new RenameField(m_view->viewport())), m_find(new FindBar), m_message(new QLabel),
       m_busy(new QLabel(tr("Drawing..."), m_view->viewport())), m_sheetList(new QComboBox),
@@ -96,7 +96,7 @@ DiagramPanel::~DiagramPanel() {
     m_view->disconnect(this);
     m_rename->disconnect(this);
     m_export.reset();
-    delete m_worker; // waits; the layout goes after it
+    delete m_worker;
 }
 
 void DiagramPanel::connectView() {
@@ -119,6 +119,9 @@ void DiagramPanel::connectView() {
     connect(m_view, &DiagramView::dropped, this, &DiagramPanel::dropOn);
     connect(m_view, &DiagramView::dragEnded, this,
             [this] { m_scene->setDrop(kNoBox, BoxState::Drop::none); });
+    connect(m_view, &DiagramView::draggedOut, this, &DiagramPanel::dragOut);
+    m_view->setOutside([this](const QMimeData& mime, std::size_t target, bool right, bool share,
+                              bool drop) { return outside(mime, target, right, share, drop); });
     connect(m_view, &DiagramView::banded, this, &DiagramPanel::selectBand);
     connect(m_view, &DiagramView::lookedElsewhere, this, [this] {
         m_zoomLabel->setText(tr("%1 %").arg(static_cast<int>(std::lround(m_view->zoom() * 100))));
@@ -171,7 +174,8 @@ void DiagramPanel::makeBar(QToolBar* bar) {
     bar->addSeparator();
     m_captionList->setAccessibleName(tr("Under the events"));
     m_captionList->setToolTip(tr("What stands under the events"));
-    m_captionList->addItems({tr("No captions"), tr("Tags"), tr("Probabilities")});
+    m_captionList->addItems(
+        {tr("No captions"), tr("Tags"), tr("Probabilities"), tr("Probabilities, gates too")});
     bar->addWidget(m_captionList);
     connect(m_captionList, &QComboBox::activated, this,
             [this](int index) { setCaptions(static_cast<CaptionKind>(index)); });
@@ -201,7 +205,7 @@ void DiagramPanel::setHabits(const QVariantMap& habits) {
     setAnimated(value("animate", true).toBool());
     m_overview->setWanted(value("overview", true).toBool());
     action("overview")->setChecked(m_overview->isWanted());
-    setCaptions(static_cast<CaptionKind>(std::clamp(value("captions", 0).toInt(), 0, 2)));
+    setCaptions(static_cast<CaptionKind>(std::clamp(value("captions", 0).toInt(), 0, 3)));
     setPaper(value("paper", 0).toInt() == 1 ? drawing::Paper::a3 : drawing::Paper::a4,
              m_orientation);
 }

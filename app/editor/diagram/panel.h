@@ -17,6 +17,7 @@
 #include <QVariantMap>
 #include <QWidget>
 
+#include <functional>
 #include <map>
 
 class QAction;
@@ -24,6 +25,7 @@ class QActionGroup;
 class QComboBox;
 class QLabel;
 class QMenu;
+class QMimeData;
 class QToolBar;
 
 namespace cutwater::editor {
@@ -36,8 +38,8 @@ class RenameField;
 class DiagramPanel : public QWidget {
     Q_OBJECT
 public:
-    // All three live longer than the panel, or are not used any more when it goes: the destructor
-    // touches the layout alone. `layout` may be null where no plug-in is there.
+    // All three live longer than the panel, or are not used any more when it goes; `layout` longer
+    // than LayoutWorker::leftRunning() says. It may be null where no plug-in is there.
     DiagramPanel(Session& session, Selection& selection, const sdk::Layout* layout,
                  QWidget* parent = nullptr);
     ~DiagramPanel() override;
@@ -76,6 +78,9 @@ public:
     // Types over the box of the node, now or as soon as it is shown.
     void rename(const project::Id& node);
 
+    // What carries a box out of the view; a test may do without the platform.
+    std::function<void(std::unique_ptr<QMimeData>)> carry;
+
     bool isBusy() const { return m_worker->isBusy(); }
     // What the last layout took, worker's time.
     double layoutMilliseconds() const { return m_answer ? m_answer->milliseconds : 0; }
@@ -104,6 +109,7 @@ private:
     void enableActions();
 
     // panel_show.cpp: requests, answers, and what is looked at
+    project::Id topToShow() const; // the selection's, or the first one; empty where there is none
     void refresh(std::vector<Spot> reveal = {});
     void take(const std::shared_ptr<const LayoutAnswer>& answer);
     void put(std::shared_ptr<const Page> page);
@@ -125,6 +131,9 @@ private:
     DropPlan planFor(std::size_t source, std::size_t target, bool right, bool share) const;
     void dragTo(std::size_t source, std::size_t target, bool right, bool share);
     void dropOn(std::size_t source, std::size_t target, bool right, bool share);
+    // panel_drag.cpp: to and from other views
+    void dragOut(std::size_t source);
+    bool outside(const QMimeData& data, std::size_t target, bool right, bool share, bool drop);
     void selectBand(const QRectF& area);
     void showMenu(std::size_t box, QPoint global);
 
@@ -153,7 +162,7 @@ private:
 
     Session& m_session;
     Selection& m_selection;
-    std::unique_ptr<SerialLayout> m_layout;
+    std::shared_ptr<SerialLayout> m_layout;
     LayoutWorker* m_worker;
     DiagramScene* m_scene;
     DiagramView* m_view;

@@ -28,13 +28,13 @@ project::TopEvent topOf(const project::Project& project, const project::Id& id) 
 } // namespace
 
 void DiagramPanel::exportTo(const QString& path, bool onlyThisSheet, int dpi) {
-    if (!m_layout || m_selection.top().empty()) {
+    if (!m_layout || topToShow().empty()) {
         emit exported(false, tr("There is no tree to export."));
         return;
     }
     ExportOrder order;
     order.project = m_session.project();
-    order.top = topOf(*order.project, m_selection.top());
+    order.top = topOf(*order.project, topToShow());
     order.paper = m_paper;
     order.orientation = m_orientation;
     order.captions = m_captions;
@@ -63,14 +63,14 @@ void DiagramPanel::askExport() {
 }
 
 void DiagramPanel::askPrint() {
-    if (!m_layout || m_selection.top().empty()) return;
+    if (!m_layout || topToShow().empty()) return;
     QPrinter printer(QPrinter::HighResolution);
     printer.setPageSize(QPageSize(m_paper == drawing::Paper::a4 ? QPageSize::A4 : QPageSize::A3));
     QPrintDialog dialog(&printer, this);
     if (dialog.exec() != QDialog::Accepted) return;
     ExportOrder order;
     order.project = m_session.project();
-    order.top = topOf(*order.project, m_selection.top());
+    order.top = topOf(*order.project, topToShow());
     order.paper = printer.pageLayout().pageSize().id() == QPageSize::A3 ? drawing::Paper::a3
                                                                         : drawing::Paper::a4;
     order.orientation = m_orientation;

@@ -2,9 +2,7 @@
 // The panel: what hand and keys mean.
 #include "app/editor/diagram/panel.h"
 #include "app/editor/diagram/walk.h"
-
-#include "models/project/edits/add.h"
-#include "models/project/edits/arrange.h"
+#include "app/editor/outline/clipboard.h"
 
 #include <QKeyEvent>
 #include <QMenu>
@@ -178,16 +176,8 @@ void DiagramPanel::dropOn(std::size_t source, std::size_t target, bool right, bo
     }
     // What is dropped into a folded gate would vanish from the eye.
     if (m_kind == ViewKind::tree) m_folds[m_shownTop].erase(plan.place.parent);
-    const bool done = apply([&](const project::Project& project) -> edits::Result {
-        if (!share) return edits::moveUses(project, uses, plan.place);
-        edits::Result result = edits::shareNode(project, plan.place, uses.front().node);
-        edits::Place next = plan.place;
-        for (std::size_t i = 1; result && i < uses.size(); ++i) {
-            if (next.row != edits::kLast) ++next.row;
-            result = edits::shareNode(result->project, next, uses[i].node);
-        }
-        return result;
-    });
+    const bool done = apply(
+        [&](const project::Project& project) { return putUses(project, uses, plan.place, share); });
     if (done) m_selection.selectSpots(std::move(spots));
 }
 

@@ -14,10 +14,22 @@
 
 namespace cutwater::editor {
 
+project::Id DiagramPanel::topToShow() const {
+    const project::Project& project = *m_session.project();
+    const project::Id& wish = m_selection.top();
+    const auto is = [&](const auto& each) { return each.id == wish; };
+    if (std::any_of(project.tops.begin(), project.tops.end(), is) ||
+        std::any_of(project.gates.begin(), project.gates.end(), is) ||
+        std::any_of(project.events.begin(), project.events.end(), is))
+        return wish;
+    // Nothing was chosen yet, or it is gone.
+    return project.tops.empty() ? project::Id() : project.tops.front().id;
+}
+
 void DiagramPanel::refresh(std::vector<Spot> reveal) {
     LayoutRequest request;
     request.project = m_session.project();
-    request.top = m_selection.top();
+    request.top = topToShow();
     request.kind = m_kind;
     request.captionKind = m_captions;
     request.paper = m_paper;
@@ -31,10 +43,9 @@ void DiagramPanel::refresh(std::vector<Spot> reveal) {
     request.reveal = std::move(reveal);
     if (request.top.empty()) {
         // Nothing is asked of the worker, but an older answer must not come any more.
-        m_drawingProblem = request.project->tops.empty()
-                               ? tr("This project has no top event yet: add one in the outline.")
-                               : tr("Choose a top event in the outline to see its tree.");
+        m_drawingProblem = tr("This project has no top event yet: add one in the outline.");
         m_answer.reset();
+        m_bringLater.reset();
         m_scene->showPage(nullptr, {});
         m_shownTop.clear();
         listSheets();
@@ -46,7 +57,7 @@ void DiagramPanel::refresh(std::vector<Spot> reveal) {
 }
 
 void DiagramPanel::take(const std::shared_ptr<const LayoutAnswer>& answer) {
-    if (m_selection.top().empty()) return;
+    if (topToShow() != answer->request.top) return; // another one was asked for
     m_busyTimer.stop();
     m_busy->hide();
     if (m_shownTop != answer->request.top) {
@@ -74,6 +85,7 @@ void DiagramPanel::take(const std::shared_ptr<const LayoutAnswer>& answer) {
     if (hasPage && m_kind == ViewKind::sheets && m_bringLater)
         if (const int there = sheetOf(*m_bringLater); there >= 0) m_sheet = there;
     listSheets();
+    const bool first = m_firstLook; // what is selected is looked for in a picture that is new
     put(hasPage ? answer->pages[static_cast<std::size_t>(m_sheet)] : nullptr);
     search(false);
     followMarks(false);
@@ -82,7 +94,7 @@ void DiagramPanel::take(const std::shared_ptr<const LayoutAnswer>& answer) {
     const bool bringNow = m_bringLater.has_value();
     m_mayAsk = !bringNow || std::find(asked.begin(), asked.end(), *m_bringLater) == asked.end();
     m_bringLater.reset();
-    followSelection(bringNow);
+    followSelection(bringNow || first);
     m_mayAsk = true;
     if (m_marksLater) followMarks(true);
     m_marksLater = false;
@@ -163,10 +175,19 @@ int DiagramPanel::sheetOf(const Spot& spot) const {
 }
 
 bool DiagramPanel::bring(const Spot& spot) {
-    if (!m_answer || !m_answer->tree || m_answer->tree->project != m_session.project()) {
-        m_bringLater = spot; // a newer snapshot is on its way
+    if (!m_answer || !m_answer->tree || m_answer->tree->project != m_session.project() ||
+        m_answer->request.top != topToShow()) {
+        m_bringLater = spot; // a newer snapshot, or another tree, is on its way
         return false;
     }
+    if (m_mayAsk && m_answer->tree->homeOf(spot.node) == drawing::kNoItem)
+        // It stands in another tree: that one is looked at then.
+        for (const project::TopEvent& top : m_answer->tree->project->tops)
+            if (m_answer->tree->reaches(top.node.id, spot.node)) {
+                m_bringLater = spot;
+                m_selection.showTop(top.id);
+                return false;
+            }
     if (m_kind == ViewKind::sheets) {
         const int there = sheetOf(spot);
         const std::size_t box = m_scene->boxOf(spot.node, spot.parent);
@@ -194,8 +215,11 @@ void DiagramPanel::jumpTo(const Spot& spot) {
 }
 
 void DiagramPanel::followSelection(bool scroll) {
-    if (!m_scene->page()) return;
     const Spot current = m_selection.current();
+    if (!m_scene->page()) {
+        if (scroll && !current.node.empty() && isBusy()) m_bringLater = current;
+        return;
+    }
     if (scroll && !current.node.empty() && !bring(current)) return;
     std::vector<std::size_t> boxes;
     std::set<project::Id> nodes;

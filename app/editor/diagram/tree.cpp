@@ -47,7 +47,14 @@ makeTree(std::shared_ptr<const project::Project> project, const project::Id& top
         if (const project::Event* event = tree->index.event(top)) tree->top.name = event->name;
     }
     project::Outcome<drawing::Unfolded> unfolded = drawing::unfold(tree->index, tree->top.node.id);
-    if (!unfolded) return unfolded.problems();
+    if (!unfolded) {
+        project::Problems problems = unfolded.problems();
+        // Here a lower gate is not named, it is chosen.
+        if (problems.front().what.find("more than") != std::string::npos)
+            problems.front().remedy = "choose a gate further down in the outline and make it a top "
+                                      "event (Ctrl+Shift+T): its tree can be drawn";
+        return problems;
+    }
     tree->unfolded = std::move(*unfolded);
     const std::vector<Item>& items = tree->unfolded.items;
     tree->eventsBelow.assign(items.size(), 0);

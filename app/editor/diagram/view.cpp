@@ -20,6 +20,7 @@ DiagramView::DiagramView(DiagramScene* scene, QWidget* parent)
     setFocusPolicy(Qt::StrongFocus);
     setContextMenuPolicy(Qt::DefaultContextMenu);
     setFrameShape(NoFrame);
+    setAcceptDrops(true);
     m_scene->setLook(Look(palette()));
     m_hint->setMargin(4);
     m_hint->setAutoFillBackground(true);
@@ -172,8 +173,8 @@ void DiagramView::setHint(const QString& words) {
     m_hint->setVisible(!words.isEmpty());
     m_hint->setText(words);
     m_hint->adjustSize();
-    if (!m_hand) return;
-    QPoint place = m_hand->last + QPoint(16, 18);
+    QPoint place =
+        (m_hand ? m_hand->last : viewport()->mapFromGlobal(QCursor::pos())) + QPoint(16, 18);
     place.setX(std::clamp(place.x(), 0, std::max(0, viewport()->width() - m_hint->width())));
     place.setY(std::clamp(place.y(), 0, std::max(0, viewport()->height() - m_hint->height())));
     m_hint->move(place);
@@ -190,6 +191,12 @@ void DiagramView::wheelEvent(QWheelEvent* event) {
 
 void DiagramView::resizeEvent(QResizeEvent* event) {
     QGraphicsView::resizeEvent(event);
+    // The current box does not slip out of sight because something else takes room.
+    const std::size_t current = m_scene->current();
+    if (current != kNoBox && event->oldSize().isValid() &&
+        !viewport()->rect().contains(boxOnScreen(current)) &&
+        QRect(QPoint(), event->oldSize()).intersects(boxOnScreen(current)))
+        showBox(current);
     emit lookedElsewhere();
 }
 

@@ -11,6 +11,7 @@
 #include <optional>
 
 class QLabel;
+class QMimeData;
 
 namespace cutwater::editor {
 
@@ -44,6 +45,11 @@ public:
     // The frame of a box in the viewport's pixels.
     QRect boxOnScreen(std::size_t box) const;
 
+    // Something from outside is over a box, or (`drop`) let go there; answers whether it may be.
+    using Outside = std::function<bool(const QMimeData& data, std::size_t target, bool rightHalf,
+                                       bool share, bool drop)>;
+    void setOutside(Outside outside) { m_outside = std::move(outside); }
+
     static constexpr double kSmallest = 0.02, kLargest = 6;
 
 signals:
@@ -55,9 +61,10 @@ signals:
     void dragMoved(std::size_t source, std::size_t target, bool rightHalf, bool share);
     void dropped(std::size_t source, std::size_t target, bool rightHalf, bool share);
     void dragEnded();
-    void banded(const QRectF& area); // a rubber band on the ground, in the scene's units
-    void groundClicked();            // without a drag
-    void lookedElsewhere();          // zoomed, scrolled or resized
+    void draggedOut(std::size_t source); // held, and moved out of the view
+    void banded(const QRectF& area);     // a rubber band on the ground, in the scene's units
+    void groundClicked();                // without a drag
+    void lookedElsewhere();              // zoomed, scrolled or resized
 
 protected:
     void wheelEvent(QWheelEvent* event) override;
@@ -65,6 +72,10 @@ protected:
     void mouseMoveEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dragMoveEvent(QDragMoveEvent* event) override;
+    void dragLeaveEvent(QDragLeaveEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
     void contextMenuEvent(QContextMenuEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void keyReleaseEvent(QKeyEvent* event) override;
@@ -84,10 +95,12 @@ private:
     double unit() const; // pixels for one unit of the drawing at zoom 1
     void zoomAt(QPoint place, double factor);
     void moveDrag();
+    bool askOutside(const QDropEvent& event, bool drop);
     void fitRect(const QRectF& area, double most);
     QRectF around(const std::vector<std::size_t>& boxes) const;
 
     DiagramScene* m_scene;
+    Outside m_outside;
     std::optional<Hand> m_hand;
     bool m_dragging = false;
     QLabel* m_hint;

@@ -4,7 +4,9 @@
 
 #include <QApplication>
 #include <QContextMenuEvent>
+#include <QDragMoveEvent>
 #include <QHelpEvent>
+#include <QMimeData>
 #include <QMouseEvent>
 #include <QPainter>
 #include <QScrollBar>
@@ -75,7 +77,49 @@ void DiagramView::mouseMoveEvent(QMouseEvent* event) {
         m_edgeTimer = startTimer(kEdgeEvery);
         viewport()->setCursor(Qt::DragMoveCursor);
     }
+    if (m_dragging && !viewport()->rect().contains(at)) {
+        // On its way to another view: there the platform carries it.
+        const std::size_t box = m_hand->box;
+        cancelDrag();
+        m_hand.reset();
+        emit draggedOut(box);
+        return;
+    }
     if (m_dragging) moveDrag();
+}
+
+bool DiagramView::askOutside(const QDropEvent& event, bool drop) {
+    const QMimeData* const carried = event.mimeData();
+    if (!m_outside || !carried || carried->hasUrls()) return false; // a file: the window opens it
+    const QPointF place = mapToScene(event.position().toPoint());
+    const std::size_t target = m_scene->boxAt(place);
+    const bool right = target != kNoBox && place.x() > m_scene->item(target)->pos().x();
+    return m_outside(*carried, target, right, event.modifiers().testFlag(Qt::ControlModifier), drop);
+}
+
+void DiagramView::dragEnterEvent(QDragEnterEvent* event) {
+    // Whether it fits is known over a box only.
+    const QMimeData* const carried = event->mimeData();
+    event->setAccepted(m_outside && carried && !carried->hasUrls() &&
+                       (carried->hasText() || !carried->formats().isEmpty()));
+}
+
+void DiagramView::dragMoveEvent(QDragMoveEvent* event) {
+    const bool share = event->modifiers().testFlag(Qt::ControlModifier);
+    event->setDropAction(share ? Qt::CopyAction : Qt::MoveAction);
+    event->setAccepted(askOutside(*event, false));
+}
+
+void DiagramView::dragLeaveEvent(QDragLeaveEvent*) {
+    setHint({});
+    emit dragEnded();
+}
+
+void DiagramView::dropEvent(QDropEvent* event) {
+    const bool done = askOutside(*event, true);
+    setHint({});
+    emit dragEnded();
+    event->setAccepted(done);
 }
 
 void DiagramView::moveDrag() {

@@ -3,10 +3,13 @@
 
 #include "app/editor/outline/node_words.h"
 #include "models/document/document.h"
+#include "models/project/edits/add.h"
+#include "models/project/edits/arrange.h"
 #include "models/project/edits/fragment.h"
 #include "models/project/edits/ids.h"
 #include "models/project/index.h"
 
+#include <QCoreApplication>
 #include <QDataStream>
 #include <QIODevice>
 #include <QRegularExpression>
@@ -153,6 +156,50 @@ std::optional<project::Project> fromMime(const QMimeData& data) {
         if (loaded) return std::move(loaded->project);
     }
     return data.hasText() ? fromLines(data.text()) : std::nullopt;
+}
+
+namespace {
+
+// This process and this session in it.
+QByteArray tagOf(const Session& session) {
+    return QByteArray::number(QCoreApplication::applicationPid()) + ':' +
+           QByteArray::number(reinterpret_cast<quintptr>(&session));
+}
+
+} // namespace
+
+std::unique_ptr<QMimeData> dragMime(const Session& session,
+                                    const std::vector<project::edits::Use>& uses) {
+    std::vector<project::Id> nodes;
+    for (const auto& use : uses)
+        nodes.push_back(use.node);
+    auto mime = toMime(*session.project(), nodes);
+    if (!mime) mime = std::make_unique<QMimeData>();
+    mime->setData(kUsesType, usesToBytes(uses));
+    mime->setData(kSessionType, tagOf(session));
+    return mime;
+}
+
+std::vector<project::edits::Use> usesOf(const Session& session, const QMimeData& data) {
+    if (!data.hasFormat(kUsesType) || data.data(kSessionType) != tagOf(session)) return {};
+    return usesFromBytes(data.data(kUsesType));
+}
+
+project::edits::Result putUses(const project::Project& project,
+                               const std::vector<project::edits::Use>& uses,
+                               const project::edits::Place& place, bool share) {
+    namespace edits = project::edits;
+    if (!share) return edits::moveUses(project, uses, place);
+    edits::Result result = edits::shareNode(project, place, uses.front().node);
+    edits::Place next = place;
+    std::vector<project::Id> touched{uses.front().node};
+    for (std::size_t i = 1; result && i < uses.size(); ++i) {
+        if (next.row < edits::kLoose) ++next.row;
+        result = edits::shareNode(result->project, next, uses[i].node);
+        touched.push_back(uses[i].node);
+    }
+    if (result) result->touched = touched;
+    return result;
 }
 
 QByteArray usesToBytes(const std::vector<project::edits::Use>& uses) {

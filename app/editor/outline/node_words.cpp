@@ -8,9 +8,9 @@ namespace cutwater::editor {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Words", text);
-}
+struct NodeWords {
+    Q_DECLARE_TR_FUNCTIONS(NodeWords)
+};
 
 QString utf8(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
@@ -20,53 +20,58 @@ QString utf8(std::string_view text) {
 
 QString words(project::GateKind kind) {
     switch (kind) {
-    case project::GateKind::andGate: return tr("and");
-    case project::GateKind::orGate: return tr("or");
-    case project::GateKind::vote: return tr("vote");
-    case project::GateKind::inhibit: return tr("inhibit");
-    case project::GateKind::exactlyOne: return tr("exclusive or");
-    case project::GateKind::notGate: return tr("not");
-    case project::GateKind::priorityAnd: return tr("priority and");
+    case project::GateKind::andGate: return NodeWords::tr("and");
+    case project::GateKind::orGate: return NodeWords::tr("or");
+    case project::GateKind::vote: return NodeWords::tr("vote");
+    case project::GateKind::inhibit: return NodeWords::tr("inhibit");
+    case project::GateKind::exactlyOne: return NodeWords::tr("exclusive or");
+    case project::GateKind::notGate: return NodeWords::tr("not");
+    case project::GateKind::priorityAnd: return NodeWords::tr("priority and");
     }
     return {};
 }
 
 QString meaning(project::GateKind kind) {
     switch (kind) {
-    case project::GateKind::andGate: return tr("all inputs must occur");
-    case project::GateKind::orGate: return tr("one input is enough");
-    case project::GateKind::vote: return tr("at least k of the inputs must occur");
-    case project::GateKind::inhibit: return tr("the inputs count only while the condition holds");
-    case project::GateKind::exactlyOne: return tr("exactly one of the inputs must occur");
-    case project::GateKind::notGate: return tr("the input must not occur");
-    case project::GateKind::priorityAnd: return tr("all inputs must occur, in their order");
+    case project::GateKind::andGate: return NodeWords::tr("all inputs must occur");
+    case project::GateKind::orGate: return NodeWords::tr("one input is enough");
+    case project::GateKind::vote: return NodeWords::tr("at least k of the inputs must occur");
+    case project::GateKind::inhibit:
+        return NodeWords::tr("the inputs count only while the condition holds");
+    case project::GateKind::exactlyOne:
+        return NodeWords::tr("exactly one of the inputs must occur");
+    case project::GateKind::notGate: return NodeWords::tr("the input must not occur");
+    case project::GateKind::priorityAnd:
+        return NodeWords::tr("all inputs must occur, in their order");
     }
     return {};
 }
 
 QString words(project::EventKind kind) {
     switch (kind) {
-    case project::EventKind::basic: return tr("basic");
-    case project::EventKind::undeveloped: return tr("undeveloped");
-    case project::EventKind::house: return tr("house");
-    case project::EventKind::conditioning: return tr("condition");
+    case project::EventKind::basic: return NodeWords::tr("basic");
+    case project::EventKind::undeveloped: return NodeWords::tr("undeveloped");
+    case project::EventKind::house: return NodeWords::tr("house");
+    case project::EventKind::conditioning: return NodeWords::tr("condition");
     }
     return {};
 }
 
 QString meaning(project::EventKind kind) {
     switch (kind) {
-    case project::EventKind::basic: return tr("a failure");
-    case project::EventKind::undeveloped: return tr("a failure that is looked at no further here");
-    case project::EventKind::house: return tr("a switch of the tree, set to true or false");
-    case project::EventKind::conditioning: return tr("a condition of an inhibit gate");
+    case project::EventKind::basic: return NodeWords::tr("a failure");
+    case project::EventKind::undeveloped:
+        return NodeWords::tr("a failure that is looked at no further here");
+    case project::EventKind::house:
+        return NodeWords::tr("a switch of the tree, set to true or false");
+    case project::EventKind::conditioning: return NodeWords::tr("a condition of an inhibit gate");
     }
     return {};
 }
 
 QString kindWords(const project::Gate& gate) {
     if (gate.kind == project::GateKind::vote)
-        return tr("%1 of %2")
+        return NodeWords::tr("%1 of %2")
             .arg(gate.k ? QString::number(*gate.k) : QStringLiteral("?"))
             .arg(gate.inputs.size());
     return words(gate.kind);
@@ -74,7 +79,7 @@ QString kindWords(const project::Gate& gate) {
 
 QString kindWords(const project::Event& event) {
     if (event.kind == project::EventKind::house)
-        return event.state ? tr("house, true") : tr("house, false");
+        return event.state ? NodeWords::tr("house, true") : NodeWords::tr("house, false");
     return words(event.kind);
 }
 
@@ -104,8 +109,8 @@ QString modelWords(const project::FailureModel& model) {
         if (const auto symbol = project::facts(quantity.unit).symbol; !symbol.empty())
             text += QStringLiteral(" ") + utf8(symbol);
     }
-    const QString kind = tr(facts(model.kind).word.data());
-    return text.isEmpty() ? kind : tr("%1: %2").arg(kind, text);
+    const QString kind = NodeWords::tr(facts(model.kind).word.data());
+    return text.isEmpty() ? kind : NodeWords::tr("%1: %2").arg(kind, text);
 }
 
 } // namespace cutwater::editor

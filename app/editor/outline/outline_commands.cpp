@@ -10,9 +10,9 @@ namespace cutwater::editor {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("OutlineCommands", text);
-}
+struct OutlineWords {
+    Q_DECLARE_TR_FUNCTIONS(OutlineWords)
+};
 
 class Maker {
 public:
@@ -33,14 +33,14 @@ public:
 
     QAction* kind(const char* name, project::GateKind kind, Qt::Key key) {
         QAction* action = make(
-            name, tr("Gate: %1").arg(words(kind)), QKeySequence(key),
+            name, OutlineWords::tr("Gate: %1").arg(words(kind)), QKeySequence(key),
             [view = &m_view, kind] { view->setKind(kind); }, meaning(kind));
         action->setIcon(nodeIcon(drawing::symbolOf(kind), m_view.palette().text().color()));
         return action;
     }
     QAction* kind(const char* name, project::EventKind kind, Qt::Key key) {
         QAction* action = make(
-            name, tr("Event: %1").arg(words(kind)), QKeySequence(key),
+            name, OutlineWords::tr("Event: %1").arg(words(kind)), QKeySequence(key),
             [view = &m_view, kind] { view->setKind(kind); }, meaning(kind));
         action->setIcon(nodeIcon(drawing::symbolOf(kind), m_view.palette().text().color()));
         return action;
@@ -55,59 +55,63 @@ private:
 QList<CommandGroup> makeOutlineCommands(OutlineView& view) {
     Maker maker(view);
     OutlineView* v = &view;
-    CommandGroup edit{tr("Edit"), {}};
-    QAction* again = maker.make("copy", tr("Copy"), QKeySequence::Copy, [v] { v->copy(); });
+    CommandGroup edit{OutlineWords::tr("Edit"), {}};
+    QAction* again =
+        maker.make("copy", OutlineWords::tr("Copy"), QKeySequence::Copy, [v] { v->copy(); });
     edit.actions = {
-        maker.make("cut", tr("Cut"), QKeySequence::Cut, [v] { v->cut(); }),
+        maker.make("cut", OutlineWords::tr("Cut"), QKeySequence::Cut, [v] { v->cut(); }),
         again,
         maker.make(
-            "paste", tr("Paste below"), QKeySequence::Paste, [v] { v->paste(); },
-            tr("puts what was copied, or indented lines of text, below the row")),
+            "paste", OutlineWords::tr("Paste below"), QKeySequence::Paste, [v] { v->paste(); },
+            OutlineWords::tr("puts what was copied, or indented lines of text, below the row")),
         maker.make(
-            "delete", tr("Delete"), QKeySequence(Qt::Key_Delete), [v] { v->removeChosen(); },
-            tr("takes the row away; what is used elsewhere stays there")),
+            "delete", OutlineWords::tr("Delete"), QKeySequence(Qt::Key_Delete),
+            [v] { v->removeChosen(); },
+            OutlineWords::tr("takes the row away; what is used elsewhere stays there")),
     };
-    CommandGroup tree{tr("Tree"), {}};
+    CommandGroup tree{OutlineWords::tr("Tree"), {}};
     tree.actions = {
         maker.make(
-            "add-beside", tr("Add beside"), QKeySequence(Qt::Key_Return), [v] { v->addBeside(); },
-            tr("types a new event below the row, on its level")),
+            "add-beside", OutlineWords::tr("Add beside"), QKeySequence(Qt::Key_Return),
+            [v] { v->addBeside(); },
+            OutlineWords::tr("types a new event below the row, on its level")),
         maker.make(
-            "add-below", tr("Add below"), QKeySequence(Qt::Key_Tab), [v] { v->addBelow(); },
-            tr("types a new input; an event becomes an or gate")),
-        maker.make("rename", tr("Change the text"), QKeySequence(Qt::Key_F2),
+            "add-below", OutlineWords::tr("Add below"), QKeySequence(Qt::Key_Tab),
+            [v] { v->addBelow(); },
+            OutlineWords::tr("types a new input; an event becomes an or gate")),
+        maker.make("rename", OutlineWords::tr("Change the text"), QKeySequence(Qt::Key_F2),
                    [v] { v->editText(); }),
         nullptr,
-        maker.make("move-up", tr("Move up"), QKeySequence(Qt::ALT | Qt::Key_Up),
+        maker.make("move-up", OutlineWords::tr("Move up"), QKeySequence(Qt::ALT | Qt::Key_Up),
                    [v] { v->moveChosen(-1); }),
-        maker.make("move-down", tr("Move down"), QKeySequence(Qt::ALT | Qt::Key_Down),
+        maker.make("move-down", OutlineWords::tr("Move down"), QKeySequence(Qt::ALT | Qt::Key_Down),
                    [v] { v->moveChosen(1); }),
         nullptr,
         maker.make(
-            "insert-gate", tr("Put a gate above"), QKeySequence(Qt::CTRL | Qt::Key_G),
-            [v] { v->insertGate(); }, tr("one new gate above the chosen rows")),
+            "insert-gate", OutlineWords::tr("Put a gate above"), QKeySequence(Qt::CTRL | Qt::Key_G),
+            [v] { v->insertGate(); }, OutlineWords::tr("one new gate above the chosen rows")),
         maker.make(
-            "dissolve-gate", tr("Dissolve the gate"),
+            "dissolve-gate", OutlineWords::tr("Dissolve the gate"),
             QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_G), [v] { v->dissolve(); },
-            tr("its inputs take its place")),
+            OutlineWords::tr("its inputs take its place")),
         maker.make(
-            "separate", tr("Separate from the other places"),
+            "separate", OutlineWords::tr("Separate from the other places"),
             QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D), [v] { v->separate(); },
-            tr("a shared gate becomes one of its own here; its events stay shared")),
-        maker.make("make-top", tr("Make it a top event"),
+            OutlineWords::tr("a shared gate becomes one of its own here; its events stay shared")),
+        maker.make("make-top", OutlineWords::tr("Make it a top event"),
                    QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_T), [v] { v->makeTop(); }),
         nullptr,
-        maker.make("unfold-all", tr("Unfold all below"), QKeySequence(Qt::Key_Asterisk),
-                   [v] { v->unfoldBelow(); }),
-        maker.make("fold-all", tr("Fold all"), QKeySequence(Qt::Key_Slash),
+        maker.make("unfold-all", OutlineWords::tr("Unfold all below"),
+                   QKeySequence(Qt::Key_Asterisk), [v] { v->unfoldBelow(); }),
+        maker.make("fold-all", OutlineWords::tr("Fold all"), QKeySequence(Qt::Key_Slash),
                    [v] { v->collapseAll(); }),
-        maker.make("show-models", tr("Show or hide the failure models"), {},
+        maker.make("show-models", OutlineWords::tr("Show or hide the failure models"), {},
                    [v] {
                        const int column = OutlineModel::modelColumn;
                        v->setColumnHidden(column, !v->isColumnHidden(column));
                    }),
     };
-    CommandGroup kind{tr("Kind"), {}};
+    CommandGroup kind{OutlineWords::tr("Kind"), {}};
     using project::EventKind;
     using project::GateKind;
     kind.actions = {
@@ -123,7 +127,7 @@ QList<CommandGroup> makeOutlineCommands(OutlineView& view) {
         maker.kind("kind-undeveloped", EventKind::undeveloped, Qt::Key_U),
         maker.kind("kind-house", EventKind::house, Qt::Key_H),
         maker.kind("kind-condition", EventKind::conditioning, Qt::Key_C),
-        maker.make("switch", tr("Switch the house event"), QKeySequence(Qt::Key_S),
+        maker.make("switch", OutlineWords::tr("Switch the house event"), QKeySequence(Qt::Key_S),
                    [v] { v->toggleState(); }),
     };
     return {edit, tree, kind};

@@ -2,8 +2,6 @@
 // OutlineView: dragging. Plain: move. With Ctrl: use at one more place. From elsewhere: paste.
 #include "app/editor/outline/clipboard.h"
 #include "app/editor/outline/outline_view.h"
-#include "models/project/edits/add.h"
-#include "models/project/edits/arrange.h"
 #include "models/project/edits/fragment.h"
 
 #include <QDrag>
@@ -19,12 +17,7 @@ using project::edits::Place;
 void OutlineView::startDrag(Qt::DropActions supported) {
     const auto uses = chosen();
     if (uses.empty()) return;
-    std::vector<project::Id> nodes;
-    for (const auto& use : uses)
-        nodes.push_back(use.node);
-    auto mime = toMime(m_model->project(), nodes);
-    if (!mime) mime = std::make_unique<QMimeData>();
-    mime->setData(kUsesType, usesToBytes(uses));
+    auto mime = dragMime(m_session, uses);
     auto* drag = new QDrag(this);
     drag->setMimeData(mime.release());
     setDragged(uses);
@@ -68,24 +61,15 @@ void OutlineView::dropEvent(QDropEvent* event) {
     const bool share = event->modifiers() & Qt::ControlModifier;
     setState(NoState);
     viewport()->update();
-    const auto uses = m_dragged;
-    if (!uses.empty() && mime->hasFormat(kUsesType) &&
-        usesFromBytes(mime->data(kUsesType)) == uses) {
-        const bool done = apply(
-            [&](const Project& project) -> project::edits::Result {
-                if (!share) return project::edits::moveUses(project, uses, place);
-                auto result = project::edits::shareNode(project, place, uses.front().node);
-                Place next = place;
-                std::vector<project::Id> touched{uses.front().node};
-                for (std::size_t i = 1; result && i < uses.size(); ++i) {
-                    if (next.row < project::edits::kLoose) ++next.row;
-                    result = project::edits::shareNode(result->project, next, uses[i].node);
-                    touched.push_back(uses[i].node);
-                }
-                if (result) result->touched = touched;
-                return result;
-            },
-            place.parent);
+    // From here, or from the diagram beside.
+    auto uses = usesOf(m_session, *mime);
+    if (uses.empty() && mime->hasFormat(kUsesType) &&
+        usesFromBytes(mime->data(kUsesType)) == m_dragged)
+        uses = m_dragged;
+    if (!uses.empty()) {
+        const bool done =
+            apply([&](const Project& project) { return putUses(project, uses, place, share); },
+                  place.parent);
         event->setDropAction(done && share ? Qt::CopyAction : Qt::MoveAction);
         return done ? event->accept() : event->ignore();
     }

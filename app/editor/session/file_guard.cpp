@@ -60,7 +60,8 @@ void FileGuard::follow() {
 }
 
 bool FileGuard::isChangedOutside() const {
-    return m_known.size >= 0 && factsOf(m_path) != m_known;
+    // What we are writing ourselves is known when it is done.
+    return m_known.size >= 0 && !m_session.isSaving() && factsOf(m_path) != m_known;
 }
 
 void FileGuard::acceptOutside() {

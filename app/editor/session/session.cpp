@@ -11,6 +11,7 @@
 #include <QThreadPool>
 #include <QUndoCommand>
 
+#include <atomic>
 #include <iterator>
 #include <utility>
 
@@ -81,14 +82,31 @@ private:
     Snapshot m_first; // what the edit made; gone once it is shown
 };
 
+// One writing of the file.
+struct Session::Save {
+    Snapshot project;
+    QString path;
+    quint64 document;
+    int index; // of the undo stack; -1 where it cannot be reached any more
+    project::Problems problems = {};
+    std::atomic<bool> done = false; // written before that: problems
+};
+
 Session::Session(QObject* parent)
     : QObject(parent), m_project(std::make_shared<const project::Project>()) {
-    connect(&m_undo, &QUndoStack::cleanChanged, this,
-            [this](bool) { emit dirtyChanged(isDirty()); });
+    m_writer.setMaxThreadCount(1);
+    connect(&m_undo, &QUndoStack::indexChanged, this, &Session::tellDirty);
 }
 
 Session::~Session() {
     m_undo.disconnect(this);
+    m_writer.waitForDone();
+}
+
+void Session::tellDirty() {
+    if (m_toldDirty == isDirty()) return;
+    m_toldDirty = isDirty();
+    emit dirtyChanged(m_toldDirty);
 }
 
 bool Session::apply(const Edit& edit) {
@@ -102,6 +120,10 @@ bool Session::apply(const Edit& edit) {
     if (!delta.empty()) {
         const QString name = undoName(*result);
         auto snapshot = std::make_shared<const project::Project>(std::move(result->project));
+        // What was undone goes now, and with it the way back to what is in the file.
+        if (m_cleanIndex > m_undo.index()) m_cleanIndex = -1;
+        for (const auto& save : m_saves)
+            if (save->index > m_undo.index()) save->index = -1;
         m_undo.push(new Step(*this, name, std::move(delta), std::move(snapshot)));
     }
     emit edited(touched);
@@ -116,29 +138,72 @@ void Session::take(Snapshot project) {
 
 void Session::start(project::Project project, const QString& path, bool unsaved) {
     ++m_opening; // what is still being read comes too late
+    ++m_document;
+    m_cleanIndex = 0;
+    m_unsaved = unsaved;
     m_undo.clear();
     m_path = path;
-    m_unsaved = unsaved;
     m_project = std::make_shared<const project::Project>(std::move(project));
     ++m_revision;
     emit pathChanged();
     emit replaced();
     emit projectChanged();
-    emit dirtyChanged(isDirty());
+    m_toldDirty = isDirty();
+    emit dirtyChanged(m_toldDirty);
+}
+
+void Session::save(const QString& path) {
+    auto save = std::make_shared<Save>(m_project, path, m_document, m_undo.index());
+    m_saves.push_back(save);
+    if (m_saves.size() == 1) emit savingChanged(true);
+    QPointer<Session> self(this);
+    m_writer.start([self, save] {
+        try {
+            save->problems = document::save(*save->project, save->path.toStdString());
+        } catch (const std::exception& error) {
+            project::Problem problem;
+            problem.what = QString("%1 cannot be written: %2")
+                               .arg(save->path, QString::fromLocal8Bit(error.what()))
+                               .toStdString();
+            problem.remedy = "close other programs and save again";
+            save->problems = {problem};
+        }
+        save->done = true;
+        if (QCoreApplication* const program = QCoreApplication::instance())
+            QMetaObject::invokeMethod(program, [self] {
+                if (self) self->finishSaves();
+            });
+    });
+}
+
+void Session::finishSaves() {
+    if (m_saves.empty()) return;
+    while (!m_saves.empty() && m_saves.front()->done) {
+        const std::shared_ptr<Save> save = m_saves.front();
+        m_saves.pop_front();
+        if (!save->problems.empty()) {
+            emit saveFailed(save->path, save->problems);
+            continue;
+        }
+        if (save->document != m_document) continue; // another one was opened meanwhile
+        m_unsaved = false;
+        m_cleanIndex = save->index;
+        if (save->path != m_path) {
+            m_path = save->path;
+            emit pathChanged();
+        }
+        tellDirty();
+        emit saved(save->path);
+    }
+    if (m_saves.empty()) emit savingChanged(false);
 }
 
 project::Problems Session::saveTo(const QString& path) {
-    project::Problems problems = document::save(*m_project, path.toStdString());
-    if (!problems.empty()) return problems;
-    m_unsaved = false;
-    m_undo.setClean();
-    if (path != m_path) {
-        m_path = path;
-        emit pathChanged();
-    }
-    emit dirtyChanged(isDirty());
-    emit saved(path);
-    return {};
+    save(path);
+    const std::shared_ptr<Save> mine = m_saves.back();
+    m_writer.waitForDone();
+    finishSaves();
+    return mine->problems;
 }
 
 void Session::openRecovered(const QString& copy, const QString& path) {

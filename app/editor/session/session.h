@@ -7,8 +7,10 @@
 
 #include <QObject>
 #include <QString>
+#include <QThreadPool>
 #include <QUndoStack>
 
+#include <deque>
 #include <functional>
 #include <memory>
 
@@ -39,8 +41,9 @@ public:
 
     // The file; empty for a project that was never saved.
     const QString& path() const { return m_path; }
-    bool isDirty() const { return m_unsaved || !m_undo.isClean(); }
+    bool isDirty() const { return m_unsaved || m_undo.index() != m_cleanIndex; }
     bool isReading() const { return m_reading > 0; }
+    bool isSaving() const { return !m_saves.empty(); }
 
     // Reads a file in a worker: opened() or openFailed() follows. Until then, and where it fails,
     // the document stays as it is. Errors of meaning (a gate without inputs) do not hinder: they
@@ -54,8 +57,12 @@ public:
     void stopReading() { ++m_opening; }
     // Puts a project in the place of the one at hand; undo starts anew.
     void start(project::Project project, const QString& path = {}, bool unsaved = false);
-    // Writes the file, so that it is never half written; the document is clean then. The problems
-    // say why not; then all is as it was.
+    // Writes the project as it is now in a worker, so that the file is never half written: saved()
+    // or saveFailed() follows. Several are written one after another, in the order of the calls.
+    // Where edits were made meanwhile the document stays dirty.
+    void save(const QString& path);
+    // The same, and waits for it without letting anything else happen. The problems say why not;
+    // then all is as it was.
     project::Problems saveTo(const QString& path);
 
 signals:
@@ -69,22 +76,32 @@ signals:
     void openFailed(const QString& path, const cutwater::project::Problems& problems);
     void readingChanged(bool reading);
     void saved(const QString& path);
+    void saveFailed(const QString& path, const cutwater::project::Problems& problems);
+    void savingChanged(bool saving);
     void pathChanged();
     void dirtyChanged(bool dirty);
 
 private:
     class Step; // one entry of the undo stack
+    struct Save;
     enum class Reading { itself, copy, recovered };
     void read(const QString& path, Reading reading, const QString& saveAs = {});
     void take(Snapshot project);
+    void finishSaves();
+    void tellDirty();
 
     QUndoStack m_undo;
+    int m_cleanIndex = 0; // of the undo stack, where it is as in the file; -1: not to be reached
+    bool m_toldDirty = false;
     Snapshot m_project;
     QString m_path;
     quint64 m_revision = 0;
-    quint64 m_opening = 0;  // the last call of open()
-    int m_reading = 0;      // files that workers are reading
-    bool m_unsaved = false; // the project as it was started is in no file
+    quint64 m_opening = 0;                     // the last call of open()
+    int m_reading = 0;                         // files that workers are reading
+    bool m_unsaved = false;                    // the project as it was started is in no file
+    quint64 m_document = 0;                    // counts the calls of start()
+    std::deque<std::shared_ptr<Save>> m_saves; // being written, or waiting for it
+    QThreadPool m_writer;                      // one thread; last: its end waits
 };
 
 } // namespace cutwater::editor

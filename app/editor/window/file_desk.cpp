@@ -4,8 +4,10 @@
 #include "app/editor/session/recent_files.h"
 
 #include <QDir>
+#include <QEventLoop>
 #include <QFileInfo>
 #include <QLocale>
+#include <QProgressDialog>
 
 #include <algorithm>
 
@@ -18,6 +20,11 @@ FileDesk::FileDesk(Session& session, MessageBar& bar, QSettings& settings,
       m_recovery(session, recoveryFolder) {
     connect(&m_session, &Session::opened, this, &FileDesk::opened);
     connect(&m_session, &Session::openFailed, this, &FileDesk::openFailed);
+    connect(&m_session, &Session::saved, this, &FileDesk::saved);
+    connect(&m_session, &Session::saveFailed, this,
+            [this](const QString&, const project::Problems& problems) {
+                m_bar.tell(sentence(problems.front()), {{tr("Save as ..."), [this] { saveAs(); }}});
+            });
     connect(&m_guard, &FileGuard::changedOutside, this, &FileDesk::tellChangedOutside);
     connect(&m_guard, &FileGuard::otherEditorChanged, this, [this] {
         if (!m_guard.otherEditor().isEmpty())
@@ -37,9 +44,10 @@ QString FileDesk::name() const {
 }
 
 bool FileDesk::mayLeave() {
+    if (m_session.isSaving()) waitForSaves();
     if (!m_session.isDirty()) return true;
     switch (questions.unsaved(m_window, name())) {
-    case Leaving::save: return save();
+    case Leaving::save: return save() && waitForSaves();
     case Leaving::discard: return true;
     case Leaving::stay: break;
     }
@@ -147,16 +155,28 @@ bool FileDesk::saveTo(const QString& path) {
         m_bar.tell(why, {{tr("Save as ..."), [this] { saveAs(); }}});
         return false;
     }
-    const project::Problems problems = m_session.saveTo(path);
-    if (!problems.empty()) {
-        m_bar.tell(sentence(problems.front()), {{tr("Save as ..."), [this] { saveAs(); }}});
-        return false;
-    }
     m_bar.putAway();
+    m_session.save(path);
+    return true;
+}
+
+void FileDesk::saved(const QString& path) {
     noteRecent(m_settings, path);
     m_settings.setValue("files/folder", QFileInfo(path).absolutePath());
     emit recentChanged();
-    return true;
+}
+
+bool FileDesk::waitForSaves() {
+    QEventLoop loop;
+    QProgressDialog progress(tr("Writing %1 ...").arg(name()), {}, 0, 0, m_window);
+    progress.setWindowModality(Qt::WindowModal);
+    progress.setMinimumDuration(400);
+    progress.setValue(0);
+    connect(&m_session, &Session::savingChanged, &loop, [&loop](bool saving) {
+        if (!saving) loop.quit();
+    });
+    if (m_session.isSaving()) loop.exec();
+    return !m_session.isDirty();
 }
 
 void FileDesk::tellChangedOutside() {

@@ -38,9 +38,10 @@ public:
     void openDemo();
     void ask(); // which file to open
     void open(const QString& path);
+    // Both write in a worker; false where nothing is written: the bar says why, or it was given up.
     bool save();
     bool saveAs();
-    // Asks where there is something unsaved; false: stay.
+    // Asks where there is something unsaved, and waits for what is being written; false: stay.
     bool mayLeave();
     // Offers what a crash left behind; false: there is nothing.
     bool offerLeftovers();
@@ -59,6 +60,8 @@ signals:
 
 private:
     bool saveTo(const QString& path);
+    void saved(const QString& path);
+    bool waitForSaves(); // false: something is unsaved still
     void tellChangedOutside();
     void opened(const QString& path, const project::Problems& problems);
     void openFailed(const QString& path, const project::Problems& problems);

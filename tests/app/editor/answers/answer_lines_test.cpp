@@ -73,8 +73,8 @@ TEST(AnswerLines, SingleFailuresInPlainWords) {
     answer.setsKnown = true;
     answer.setCount = "3";
     answer.singleCount = 2;
-    answer.singles = {{"e1", false, "fouled", "electrodes ET-1", "boiler room, Boiler 1", 0.01},
-                      {"e2", true, "spare", "", "", {}}};
+    answer.singles = {{{"e1"}, false, "fouled", "electrodes ET-1", "boiler room, Boiler 1", 0.01},
+                      {{"e2"}, true, "spare", "", "", {}}};
     const auto singles = of(AnswerLines::of(answer), LineKind::single);
     ASSERT_EQ(singles.size(), 2u);
     EXPECT_EQ(utf8(singles[0].text),
@@ -92,7 +92,7 @@ TEST(AnswerLines, SayWhereThereIsNothingAndWhereThereIsMore) {
     ASSERT_EQ(remarks.size(), 2u);
     EXPECT_THAT(utf8(remarks[0].text), testing::HasSubstr("no failure alone"));
     EXPECT_THAT(utf8(remarks[1].text), testing::HasSubstr("cannot happen"));
-    answer.singles = {{"e1", false, "fouled", "", "", {}}};
+    answer.singles = {{{"e1"}, false, "fouled", "", "", {}}};
     answer.singleCount = 900;
     remarks = of(AnswerLines::of(answer), LineKind::remark);
     EXPECT_THAT(utf8(remarks[0].text), testing::HasSubstr("899 more"));

@@ -45,7 +45,7 @@ TEST(LiveAnswer, OfTwoPumpsByHand) {
     EXPECT_THAT(answer.orders[1].nodes, ElementsAre("pump-a", "pump-b"));
     EXPECT_TRUE(answer.orders[1].everyOne);
     ASSERT_THAT(answer.singles, SizeIs(1));
-    EXPECT_EQ(answer.singles[0].event, "panel");
+    EXPECT_EQ(answer.singles[0].nodes.front(), "panel");
     EXPECT_EQ(answer.singles[0].failure, "the panel");
     EXPECT_EQ(answer.singles[0].probability, 0.05);
     ASSERT_THAT(answer.likely, SizeIs(1));
@@ -155,7 +155,7 @@ TEST(LiveAnswer, AnAbsenceIsCalledOne) {
     plant.gates[1] = plants::gate("no-flow", GateKind::notGate, {"pump-a"});
     const LiveAnswer answer = live(plant);
     ASSERT_THAT(answer.singles, SizeIs(2));
-    EXPECT_EQ(answer.singles[0].event, "pump-a");
+    EXPECT_EQ(answer.singles[0].nodes.front(), "pump-a");
     EXPECT_TRUE(answer.singles[0].negated);
     EXPECT_NEAR(*answer.singles[0].probability, 0.9, 1e-15);
 }

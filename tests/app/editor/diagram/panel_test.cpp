@@ -49,9 +49,66 @@ TEST(Panel, SaysWhyThereIsNoTree) {
     EXPECT_FALSE(stage.panel->message().isEmpty());
     EXPECT_TRUE(stage.panel->findChild<QLabel*>("diagramMessage")->isVisible());
     stage.session.start(test::smallTree());
+    // One that is gone, or was never chosen: the first tree is looked at.
     stage.selection.showTop("nowhere");
     ASSERT_TRUE(stage.settle());
-    EXPECT_TRUE(stage.panel->message().contains("nowhere"));
+    EXPECT_EQ(stage.at(0).node, stage.session.project()->tops.front().node.id);
+    project::Project broken = test::smallTree();
+    broken.gates.front().inputs.front().id = "nobody";
+    stage.session.start(broken);
+    ASSERT_TRUE(stage.settle());
+    EXPECT_TRUE(stage.panel->message().contains("nobody"));
+}
+
+TEST(Panel, ATopThatWasJustTypedIsALoneBox) {
+    test::Stage stage(project::Project{}, {});
+    stage.session.apply([](const project::Project& project) {
+        return project::edits::addEvent(project, {}, "no steam");
+    });
+    ASSERT_TRUE(stage.settle());
+    ASSERT_NE(stage.panel->scene().page(), nullptr);
+    EXPECT_EQ(stage.panel->scene().page()->boxes.size(), 1U);
+    EXPECT_TRUE(stage.panel->message().isEmpty()) << stage.panel->message().toStdString();
+}
+
+TEST(Panel, WhatIsSelectedElsewhereIsBroughtIntoView) {
+    project::Project two = test::largeTree(400);
+    project::Gate other;
+    other.id = "other";
+    other.inputs = {{two.events.front().id, {}}};
+    project::Event lone;
+    lone.id = "lone";
+    two.events.push_back(lone);
+    other.inputs.push_back({"lone", {}});
+    two.gates.push_back(other);
+    project::TopEvent second;
+    second.id = "T2";
+    second.node.id = "other";
+    two.tops.push_back(second);
+    test::Stage stage(two, "T1", QSize(500, 350));
+    const auto seen = [&](const std::string& node) {
+        const std::size_t box = stage.box(node);
+        return box != kNoBox && stage.panel->view().viewport()->rect().contains(
+                                    stage.panel->view().boxOnScreen(box).center());
+    };
+    const std::string deep = two.events[399].id;
+    stage.selection.select({deep});
+    ASSERT_TRUE(stage.settle());
+    EXPECT_TRUE(seen(deep));
+    // In another tree, by a list of problems or a search, which know nothing of trees.
+    stage.selection.select({"lone"});
+    ASSERT_TRUE(stage.settle());
+    EXPECT_EQ(stage.selection.top(), "T2");
+    EXPECT_TRUE(seen("lone"));
+    // And back, the tree first: as the outline does it.
+    stage.selection.showTop("T1");
+    stage.selection.select({deep});
+    ASSERT_TRUE(stage.settle());
+    EXPECT_TRUE(seen(deep));
+    // Something else takes room.
+    stage.panel->resize(300, 250);
+    ASSERT_TRUE(stage.settle());
+    EXPECT_TRUE(seen(deep));
 }
 
 TEST(Panel, AFailedLayoutKeepsTheOldPictureAndSaysSo) {
@@ -379,7 +436,7 @@ TEST(Panel, HabitsAreKept) {
     EXPECT_EQ(other.panel->captions(), CaptionKind::tags);
     EXPECT_FALSE(other.panel->action("overview")->isChecked());
     other.panel->setHabits({{"captions", 99}, {"paper", "nonsense"}});
-    EXPECT_LE(static_cast<int>(other.panel->captions()), 2);
+    EXPECT_LE(other.panel->captions(), CaptionKind::gates);
 }
 
 TEST(Panel, EveryActionHasANameAndNoTwoShareTheirKeys) {

@@ -27,7 +27,7 @@ LayoutRequest request(const std::string& name) {
 TEST(Worker, OfManyQuickRequestsTheLastIsAnswered) {
     test::Layout layout;
     layout.sleepMs = 5;
-    LayoutWorker worker(&layout);
+    LayoutWorker worker(std::make_shared<SerialLayout>(layout));
     std::vector<std::shared_ptr<const LayoutAnswer>> answers;
     QObject::connect(
         &worker, &LayoutWorker::answered, &worker,
@@ -49,10 +49,10 @@ TEST(Worker, OfManyQuickRequestsTheLastIsAnswered) {
 
 TEST(Worker, ClosedWhileALayoutRuns) {
     test::Layout layout;
-    layout.sleepMs = 30;
+    layout.sleepMs = 15;
     bool answered = false;
     for (int i = 0; i < 20; ++i) {
-        auto worker = std::make_unique<LayoutWorker>(&layout);
+        auto worker = std::make_unique<LayoutWorker>(std::make_shared<SerialLayout>(layout));
         QObject::connect(worker.get(), &LayoutWorker::answered, worker.get(),
                          [&] { answered = true; });
         worker->submit(request("first"));
@@ -60,15 +60,31 @@ TEST(Worker, ClosedWhileALayoutRuns) {
         worker->submit(request("second"));
         worker.reset();
     }
+    ASSERT_TRUE(QTest::qWaitFor([] { return LayoutWorker::leftRunning() == 0; }, 5000));
     EXPECT_EQ(layout.inside, 0);
     QTest::qWait(20);
     EXPECT_FALSE(answered);
 }
 
+TEST(Worker, ClosingDoesNotWaitForASlowLayout) {
+    test::Layout layout;
+    layout.sleepMs = 700;
+    auto worker = std::make_unique<LayoutWorker>(std::make_shared<SerialLayout>(layout));
+    worker->submit(request("slow"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return layout.inside == 1; }, 5000));
+    QElapsedTimer clock;
+    clock.start();
+    worker.reset();
+    EXPECT_LT(clock.elapsed(), 50);
+    EXPECT_EQ(LayoutWorker::leftRunning(), 1);
+    ASSERT_TRUE(QTest::qWaitFor([] { return LayoutWorker::leftRunning() == 0; }, 5000));
+    EXPECT_EQ(layout.inside, 0);
+}
+
 TEST(Worker, AnAnswerThatIsUnderWayWhenItClosesIsDropped) {
     test::Layout layout;
     bool answered = false;
-    auto worker = std::make_unique<LayoutWorker>(&layout);
+    auto worker = std::make_unique<LayoutWorker>(std::make_shared<SerialLayout>(layout));
     QObject::connect(worker.get(), &LayoutWorker::answered, worker.get(), [&] { answered = true; });
     worker->submit(request("one"));
     QElapsedTimer clock;
@@ -91,6 +107,7 @@ TEST(Worker, ThePanelClosedWhileLayingOutAndExporting) {
         });
         QTest::qWait(i * 4);
         stage.panel.reset();
+        ASSERT_TRUE(QTest::qWaitFor([] { return LayoutWorker::leftRunning() == 0; }, 5000));
         EXPECT_EQ(stage.layout.inside, 0);
         EXPECT_EQ(stage.layout.most, 1);
     }

@@ -129,6 +129,68 @@ TEST(Session, ASaveThatFailsLeavesAllAsItWas) {
     EXPECT_EQ(session.path(), "");
 }
 
+TEST(Session, SavesInTheBackgroundInTheOrderOfTheCalls) {
+    QTemporaryDir folder;
+    const QString path = folder.filePath("plant.cutwater");
+    Session session;
+    session.start(smallTree());
+    QSignalSpy saved(&session, &Session::saved), saving(&session, &Session::savingChanged);
+    for (int i = 0; i < 20; ++i) {
+        ASSERT_TRUE(renameStop(session, ("trip " + std::to_string(i)).c_str()));
+        session.save(path);
+    }
+    EXPECT_TRUE(session.isSaving());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !session.isSaving(); }, 10000));
+    EXPECT_EQ(saved.count(), 20);
+    EXPECT_EQ(saving.count(), 2);
+    EXPECT_FALSE(session.isDirty());
+    Session other;
+    QSignalSpy opened(&other, &Session::opened);
+    other.open(path);
+    ASSERT_TRUE(opened.wait(5000));
+    EXPECT_EQ(gateOf(*other.project(), "stop")->name, "trip 19");
+}
+
+TEST(Session, WhatIsEditedWhileItSavesIsUnsaved) {
+    QTemporaryDir folder;
+    const QString path = folder.filePath("plant.cutwater");
+    Session session;
+    session.start(smallTree());
+    ASSERT_TRUE(renameStop(session, "one"));
+    session.save(path);
+    ASSERT_TRUE(renameStop(session, "two"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !session.isSaving(); }, 10000));
+    EXPECT_TRUE(session.isDirty());
+    session.undoStack()->undo(); // back to what is in the file
+    EXPECT_FALSE(session.isDirty());
+    session.undoStack()->undo();
+    EXPECT_TRUE(session.isDirty());
+    // Another edit here: what was saved can never be reached again.
+    ASSERT_TRUE(renameStop(session, "three"));
+    EXPECT_TRUE(session.isDirty());
+    // The same while it is being written.
+    session.save(path);
+    session.undoStack()->undo();
+    ASSERT_TRUE(renameStop(session, "four"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !session.isSaving(); }, 10000));
+    EXPECT_TRUE(session.isDirty());
+}
+
+TEST(Session, AFailedSaveIsToldAndTheNextOneIsDone) {
+    QTemporaryDir folder;
+    Session session;
+    session.start(smallTree());
+    renameStop(session, "trip");
+    QSignalSpy failed(&session, &Session::saveFailed);
+    session.save("/nowhere/at/all.cutwater");
+    session.save(folder.filePath("good.cutwater"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !session.isSaving(); }, 10000));
+    ASSERT_EQ(failed.count(), 1);
+    EXPECT_EQ(failed[0][0].toString(), "/nowhere/at/all.cutwater");
+    EXPECT_FALSE(session.isDirty());
+    EXPECT_EQ(session.path(), folder.filePath("good.cutwater"));
+}
+
 TEST(Session, ACopyHasNoFileAndTheLastOpenCounts) {
     QTemporaryDir folder;
     Session writer;
@@ -165,7 +227,20 @@ TEST(Session, ALargeFileDoesNotHoldUpTheWindow) {
     large.tops = {t};
     Session writer;
     writer.start(large);
-    ASSERT_TRUE(writer.saveTo(folder.filePath("large.cutwater")).empty());
+    {
+        QElapsedTimer turn, all;
+        turn.start();
+        all.start();
+        writer.save(folder.filePath("large.cutwater"));
+        qint64 longestTurn = turn.elapsed();
+        while (writer.isSaving() && all.elapsed() < 30000) {
+            turn.start();
+            QCoreApplication::processEvents(QEventLoop::AllEvents, 1);
+            longestTurn = qMax(longestTurn, turn.elapsed());
+        }
+        EXPECT_FALSE(writer.isDirty());
+        EXPECT_LT(longestTurn, 50);
+    }
     Session session;
     QSignalSpy opened(&session, &Session::opened);
     session.open(folder.filePath("large.cutwater"));
