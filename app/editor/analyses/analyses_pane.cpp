@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/editor/analyses/analyses_pane.h"
 
+#include "app/editor/answers/own_words.h"
+
 #include "app/editor/analyses/analysis_page.h"
 #include "app/editor/analyses/plugins_dialog.h"
 #include "app/editor/analyses/result_view.h"
@@ -38,12 +40,13 @@ AnalysesPane::AnalysesPane(sdk::Host& host, Selection* selection, QWidget* paren
     std::vector<const sdk::PluginFacts*> found;
     for (const sdk::PluginFacts& facts : host.plugins())
         if (facts.kind == sdk::PluginKind::analysis) found.push_back(&facts);
-    std::stable_sort(found.begin(), found.end(),
-                     [](const auto* a, const auto* b) { return a->title < b->title; });
+    std::stable_sort(found.begin(), found.end(), [](const auto* a, const auto* b) {
+        return inOwnWords(a->title).localeAwareCompare(inOwnWords(b->title)) < 0;
+    });
     for (const sdk::PluginFacts* facts : found) {
-        auto* const action = new QAction(QString::fromStdString(facts->title), this);
+        auto* const action = new QAction(inOwnWords(facts->title), this);
         action->setObjectName("analysis-" + QString::fromStdString(facts->id));
-        const QString summary = QString::fromStdString(facts->summary);
+        const QString summary = inOwnWords(facts->summary);
         action->setStatusTip(summary);
         action->setToolTip(summary);
         connect(action, &QAction::triggered, this, [this, id = facts->id] { open(id); });
@@ -90,11 +93,12 @@ AnalysisPage* AnalysesPane::open(const std::string& id) {
     if (!page) {
         page = new AnalysisPage(m_host, *facts, m_selection, m_tabs);
         const std::string file = facts->file;
+        connect(page, &AnalysisPage::sentToReport, this, &AnalysesPane::sentToReport);
         connect(page, &AnalysisPage::pluginFailed, this,
                 [this, file](const QString& sentence) { m_failures[file] = sentence; });
         page->setProject(m_project);
-        const int tab = m_tabs->addTab(page, QString::fromStdString(facts->title));
-        m_tabs->setTabToolTip(tab, QString::fromStdString(facts->summary));
+        const int tab = m_tabs->addTab(page, inOwnWords(facts->title));
+        m_tabs->setTabToolTip(tab, inOwnWords(facts->summary));
     }
     m_tabs->setCurrentWidget(page);
     showEmpty();

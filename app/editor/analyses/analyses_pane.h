@@ -16,6 +16,7 @@ class QTabWidget;
 namespace cutwater::editor {
 
 class AnalysisPage;
+struct SentResult;
 
 // The analyses that were opened, a tab each. Every analysis that the host has found can be.
 class AnalysesPane : public QWidget {
@@ -42,6 +43,7 @@ public:
     void showPlugins(); // the dialog of all plug-ins
 
 signals:
+    void sentToReport(const cutwater::editor::SentResult& result);
     void opened(); // a page was asked for: whoever holds the pane shows it
 
 protected:

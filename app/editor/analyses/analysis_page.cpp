@@ -5,7 +5,9 @@
 #include "app/editor/analyses/result_view.h"
 #include "app/editor/answers/answer_delegate.h"
 #include "app/editor/answers/answer_model.h"
+#include "app/editor/answers/own_words.h"
 #include "app/editor/answers/tree_part.h"
+#include "app/paper/report_content.h"
 #include "plugins/sdk/guard.h"
 
 #include <QComboBox>
@@ -76,7 +78,7 @@ AnalysisPage::~AnalysisPage() = default;
 
 QWidget* AnalysisPage::makeLeft() {
     auto* const inside = new QWidget;
-    auto* const title = label(inside, "pageTitle", text(m_facts.title));
+    auto* const title = label(inside, "pageTitle", inOwnWords(m_facts.title));
     QFont bold = title->font();
     bold.setBold(true);
     bold.setPointSizeF(bold.pointSizeF() * 1.2);
@@ -99,7 +101,7 @@ QWidget* AnalysisPage::makeLeft() {
     auto* const layout = new QVBoxLayout(inside);
     layout->setContentsMargins(0, 0, 6, 0);
     layout->addWidget(title);
-    layout->addWidget(label(inside, "summary", text(m_facts.summary)));
+    layout->addWidget(label(inside, "summary", inOwnWords(m_facts.summary)));
     layout->addSpacing(6);
     layout->addWidget(m_form);
     layout->addSpacing(6);
@@ -192,6 +194,7 @@ void AnalysisPage::run() {
     }
     m_caption = m_form->summary();
     m_computed = m_project;
+    m_parameters = paper::shownValues(m_form->parameters(), *values);
     showProblems({});
     showRunning(true);
     showState(m_newest ? tr("\u27F3 Stale: being computed anew") : tr("\u27F3 Being computed"));
@@ -219,6 +222,10 @@ void AnalysisPage::updateKeep() {
 void AnalysisPage::take(const AnalysisRunner::Answer& answer) {
     if (answer->ending == sdk::Ending::finished) {
         const std::shared_ptr<const sdk::Result> result(answer, &*answer->content);
+        std::erase_if(m_sendable, [this](const auto& each) {
+            return !m_kept || m_kept->result().get() != each.first;
+        });
+        m_sendable[result.get()] = {result, m_facts, m_parameters, m_computed};
         auto* const view = new ResultView(result, m_caption);
         connectView(view);
         if (m_newest) {
@@ -285,6 +292,10 @@ void AnalysisPage::showState(const QString& words) {
 
 void AnalysisPage::connectView(ResultView* view) {
     connect(view, &ResultView::nodesChosen, this, &AnalysisPage::choose);
+    connect(view, &ResultView::reportWished, this, [this, view] {
+        const auto found = m_sendable.find(view->result().get());
+        if (found != m_sendable.end()) emit sentToReport(found->second);
+    });
 }
 
 void AnalysisPage::choose(const std::vector<std::string>& ids, const QString& reason) {

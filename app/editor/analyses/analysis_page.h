@@ -8,6 +8,8 @@
 #include <QTimer>
 #include <QWidget>
 
+#include <map>
+
 class QLabel;
 class QListView;
 class QProgressBar;
@@ -19,6 +21,14 @@ namespace cutwater::editor {
 class AnswerModel;
 class ParameterForm;
 class ResultView;
+
+// A result on its way to the report.
+struct SentResult {
+    std::shared_ptr<const sdk::Result> result;
+    sdk::PluginFacts facts;
+    std::vector<std::pair<std::string, std::string>> parameters; // name and value
+    std::shared_ptr<const project::Project> of;
+};
 
 // One analysis: its form, its run, its result, and a result that was kept to compare with.
 class AnalysisPage : public QWidget {
@@ -47,6 +57,7 @@ public:
 signals:
     // The plug-in cannot be used, or has thrown: for the list of plug-ins.
     void pluginFailed(const QString& sentence);
+    void sentToReport(const cutwater::editor::SentResult& result);
 
 private:
     QWidget* makeLeft();
@@ -65,6 +76,8 @@ private:
     sdk::Analysis* m_analysis = nullptr;
     Selection* m_selection;
     std::shared_ptr<const project::Project> m_project, m_computed;
+    std::vector<std::pair<std::string, std::string>> m_parameters; // of the run
+    std::map<const sdk::Result*, SentResult> m_sendable;           // those in sight
     std::unique_ptr<project::Index> m_index; // of m_project, made when it is asked
     QString m_caption;                       // of the run
     ParameterForm* m_form;

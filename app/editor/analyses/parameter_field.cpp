@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/editor/analyses/parameter_field.h"
 
+#include "app/editor/answers/own_words.h"
+
 #include <QCheckBox>
 #include <QComboBox>
 #include <QCompleter>
@@ -16,7 +18,7 @@ using sdk::ParameterType;
 
 // "max-order" as people read it, with its unit: "Max order [h]".
 QString titleOf(const sdk::Parameter& parameter) {
-    QString title = QString::fromStdString(parameter.name).replace('-', ' ');
+    QString title = inOwnWords(parameter.name).replace('-', ' ');
     if (!title.isEmpty()) title[0] = title[0].toUpper();
     if (!parameter.unit.empty()) title += " [" + QString::fromStdString(parameter.unit) + ']';
     return title;
@@ -32,7 +34,7 @@ QString textOf(const sdk::Value& value) {
 
 // The sentence, and what may be given.
 QString tipOf(const sdk::Parameter& parameter) {
-    QString tip = QString::fromStdString(parameter.sentence);
+    QString tip = inOwnWords(parameter.sentence);
     if (!tip.isEmpty()) tip[0] = tip[0].toUpper();
     const QString unit = QString::fromStdString(parameter.unit);
     const auto with = [&](double value) {

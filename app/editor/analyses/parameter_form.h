@@ -31,6 +31,7 @@ public:
     // field, which gets the focus, and the problems come back.
     project::Outcome<sdk::Values> read();
     ParameterField* field(const std::string& name) const;
+    const std::vector<sdk::Parameter>& parameters() const { return m_parameters; }
     // "top T1, max-order 3": what was given other than the standards.
     QString summary() const;
 

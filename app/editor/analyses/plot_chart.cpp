@@ -2,6 +2,7 @@
 #include "app/editor/analyses/plot_chart.h"
 
 #include "app/editor/analyses/plot_colours.h"
+#include "app/editor/answers/own_words.h"
 
 #include <QBarCategoryAxis>
 #include <QBarSet>
@@ -35,9 +36,9 @@ QString text(const std::string& utf8) {
 }
 
 QString withUnit(const std::string& title, const std::string& unit) {
-    QString words = text(title);
+    QString words = inOwnWords(title, unit);
     if (!words.isEmpty()) words[0] = words[0].toUpper();
-    return unit.empty() ? words : words + " [" + text(unit) + ']';
+    return words;
 }
 
 bool belongTogether(const Series& a, const Series& b) {
@@ -247,7 +248,7 @@ std::vector<std::vector<std::size_t>> chartGroups(const std::vector<Series>& ser
 }
 
 QString plotTitle(const std::vector<const Series*>& series) {
-    if (series.size() == 1) return text(series[0]->title);
+    if (series.size() == 1) return inOwnWords(series[0]->title);
     const Names names = namesOf(series);
     QString title = names.before + withUnit(series[0]->yTitle, series[0]->yUnit);
     return names.behind.isEmpty() ? title : title + names.behind;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/editor/analyses/plot_page.h"
 
+#include "app/editor/answers/own_words.h"
+
 #include "app/editor/analyses/table_page.h"
 #include "app/results/cell_text.h"
 #include "app/results/render.h"
@@ -86,8 +88,7 @@ PlotPage::PlotPage(std::shared_ptr<const sdk::Result> result, std::vector<std::s
             const auto shown = std::make_shared<const sdk::Result>(numbers());
             auto* const tabs = new QTabWidget(m_stack);
             for (std::size_t i = 0; i < shown->tables.size(); ++i)
-                tabs->addTab(new TablePage(shown, i, tabs),
-                             QString::fromStdString(shown->tables[i].title));
+                tabs->addTab(new TablePage(shown, i, tabs), inOwnWords(shown->tables[i].title));
             m_stack->addWidget(tabs);
         }
         m_stack->setCurrentIndex(on ? 1 : 0);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/editor/analyses/result_model.h"
 
+#include "app/editor/answers/own_words.h"
+
 #include "app/results/cell_text.h"
 
 #include <QSize>
@@ -104,7 +106,7 @@ QVariant ResultModel::headerData(int section, Qt::Orientation orientation, int r
         return role == Qt::DisplayRole && section < rowCount() ? QVariant(section + 1) : QVariant();
     if (section >= columnCount()) return {};
     const sdk::Column& column = table().columns[static_cast<std::size_t>(section)];
-    if (role == Qt::DisplayRole) return QString::fromStdString(results::columnTitle(column));
+    if (role == Qt::DisplayRole) return inOwnWords(column.title, column.unit);
     if (role == Qt::TextAlignmentRole)
         return QVariant::fromValue(results::isNumeric(column) ? Qt::AlignRight | Qt::AlignVCenter
                                                               : Qt::AlignLeft | Qt::AlignVCenter);

@@ -6,6 +6,7 @@
 #include "app/editor/analyses/table_page.h"
 #include "app/editor/answers/answer_delegate.h"
 #include "app/editor/answers/answer_model.h"
+#include "app/editor/answers/own_words.h"
 #include "app/results/render.h"
 
 #include <QApplication>
@@ -60,7 +61,7 @@ ResultView::ResultView(std::shared_ptr<const sdk::Result> result, const QString&
     : QWidget(parent), m_result(std::move(result)), m_caption(caption),
       m_notes(new NotesList(this)), m_summary(new QLabel(this)), m_chooser(new QComboBox(this)),
       m_stack(new QStackedWidget(this)) {
-    auto* const title = new QLabel(QString::fromStdString(m_result->title), this);
+    auto* const title = new QLabel(inOwnWords(m_result->title), this);
     title->setObjectName("resultTitle");
     title->setTextFormat(Qt::PlainText);
     title->setWordWrap(true);
@@ -92,6 +93,10 @@ ResultView::ResultView(std::shared_ptr<const sdk::Result> result, const QString&
     csv->setToolTip(text->toolTip());
     auto* const file = new QPushButton(tr("Save..."), this);
     file->setToolTip(tr("Saves everything as text or as CSV"));
+    auto* const report = new QPushButton(tr("Send to report"), this);
+    report->setObjectName("sendToReport");
+    report->setToolTip(tr("Puts this result, with its notes and parameters, into the report"));
+    connect(report, &QPushButton::clicked, this, &ResultView::reportWished);
     connect(file, &QPushButton::clicked, this, &ResultView::askWhere);
     connect(text, &QPushButton::clicked, this,
             [this] { QApplication::clipboard()->setText(asText()); });
@@ -115,6 +120,7 @@ ResultView::ResultView(std::shared_ptr<const sdk::Result> result, const QString&
     bar->addWidget(text);
     bar->addWidget(csv);
     bar->addWidget(file);
+    bar->addWidget(report);
     auto* const belowLayout = new QVBoxLayout(below);
     belowLayout->setContentsMargins(0, 0, 0, 0);
     belowLayout->addLayout(bar);
@@ -173,7 +179,7 @@ void ResultView::fillNotes() {
 
 void ResultView::fillChooser() {
     for (std::size_t i = 0; i < m_result->tables.size(); ++i) {
-        m_chooser->addItem(tr("Table: %1").arg(QString::fromStdString(m_result->tables[i].title)));
+        m_chooser->addItem(tr("Table: %1").arg(inOwnWords(m_result->tables[i].title)));
         m_makers.emplace_back([this, i]() -> QWidget* {
             auto* const page = new TablePage(m_result, i, m_stack);
             connect(page, &TablePage::rowChosen, this, &ResultView::nodesChosen);

@@ -36,6 +36,7 @@ public:
     QListView* notes() const { return m_notes; }
 
 signals:
+    void reportWished(); // "Send to report"
     void nodesChosen(const std::vector<std::string>& nodes, const QString& reason);
 
 private:

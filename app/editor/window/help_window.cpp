@@ -2,6 +2,7 @@
 #include "app/editor/window/help_window.h"
 
 #include <QFile>
+#include <QRegularExpression>
 #include <QScrollBar>
 #include <QTextBlock>
 #include <QTextBrowser>
@@ -12,6 +13,16 @@
 #include <map>
 
 namespace cutwater::editor {
+
+namespace {
+
+// Pictures of the window, for readers who do not have it before them.
+QString withoutPictures(QString markdown) {
+    static const QRegularExpression picture(QStringLiteral("!\\[[^\\]]*\\]\\([^)]*\\)\\n*"));
+    return markdown.remove(picture);
+}
+
+} // namespace
 
 HelpWindow::HelpWindow(QWidget* parent) : QDialog(parent), m_text(new QTextBrowser(this)) {
     setObjectName("help");
@@ -31,7 +42,7 @@ void HelpWindow::open(const QString& page, const QString& heading) {
     if (page != m_page) {
         QFile file(QStringLiteral(":/guide/%1.md").arg(page));
         if (file.open(QIODevice::ReadOnly))
-            m_text->setMarkdown(QString::fromUtf8(file.readAll()));
+            m_text->setMarkdown(withoutPictures(QString::fromUtf8(file.readAll())));
         else
             m_text->setPlainText(tr("The guide has no page %1.").arg(page));
         m_page = page;
@@ -60,11 +71,17 @@ QPair<QString, QString> helpFor(const QWidget* focus) {
         {"welcome", "Begin"},
         {"diagram", "The diagram"},
         {"analysesPage", "Analyses"},
+        {"topFacts", "About a top event, about the project"},
+        {"projectFacts", "About a top event, about the project"},
+    };
+    static const std::map<QString, QPair<QString, QString>> pages = {
+        {"reportPage", {"report", "The report"}},
+        {"importDialog", {"report", "Import and export"}},
+        {"worksheetPage", {"worksheet", "The page of the editor"}},
     };
     for (; focus; focus = focus->parentWidget()) {
-        // Rooms with a page of the guide of their own.
-        if (focus->objectName() == QLatin1String("worksheetPage"))
-            return {"worksheet", "The page of the editor"};
+        if (const auto found = pages.find(focus->objectName()); found != pages.end())
+            return found->second;
         if (const auto found = headings.find(focus->objectName()); found != headings.end())
             return {"editor", found->second};
     }

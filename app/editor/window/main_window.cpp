@@ -4,11 +4,14 @@
 #include "app/editor/details/details_form.h"
 #include "app/editor/diagram/panel.h"
 #include "app/editor/outline/outline_view.h"
+#include "app/editor/report/report_page.h"
 #include "app/editor/window/analyses_place.h"
 #include "app/editor/window/answers_dock.h"
 #include "app/editor/window/diagram_page.h"
 #include "app/editor/window/finder.h"
+#include "app/editor/window/problems_dock.h"
 #include "app/editor/window/problems_list.h"
+#include "app/editor/window/report_place.h"
 #include "app/editor/window/welcome_page.h"
 #include "app/editor/window/worksheet_place.h"
 #include "app/editor/worksheet/worksheet_page.h"
@@ -102,17 +105,20 @@ void MainWindow::makeViews() {
     auto* details = dock("detailsDock", tr("Details"), new DetailsForm(m_session, m_selection),
                          Qt::LeftDockWidgetArea);
     m_problems = new ProblemsList(m_session, m_selection);
-    auto* problems = dock("problemsDock", tr("Problems"), m_problems, Qt::BottomDockWidgetArea);
-    problems->hide();
+    m_problemsDock = new ProblemsDock(m_problems, m_settings, this);
+    addDockWidget(Qt::BottomDockWidgetArea, m_problemsDock);
     splitDockWidget(outline, details, Qt::Vertical);
     resizeDocks({outline, details}, {520, 340}, Qt::Vertical);
     resizeDocks({outline}, {470}, Qt::Horizontal);
-    resizeDocks({problems}, {170}, Qt::Vertical);
+    resizeDocks({m_problemsDock}, {170}, Qt::Vertical);
     addAnswers(*this, m_session, m_selection);
     auto* worksheet = addWorksheet(*m_pages, m_session, m_selection, m_host);
     connect(worksheet, &WorksheetPage::said, this,
             [this](const QString& text) { statusBar()->showMessage(text, 10000); });
-    addAnalyses(*m_pages, m_session, m_selection, m_host);
+    AnalysesPane* analyses = addAnalyses(*m_pages, m_session, m_selection, m_host);
+    m_report = addReport(*m_pages, m_session, *m_desk, *analyses, m_host);
+    connect(m_report, &ReportPage::finished, this,
+            [this](bool, const QString& text) { statusBar()->showMessage(text, 10000); });
 
     connect(welcome, &WelcomePage::typingWished, this, [this] {
         m_outline->setFocus();
@@ -120,17 +126,8 @@ void MainWindow::makeViews() {
     });
     connect(m_outline, &OutlineView::sentence, this,
             [this](const QString& text) { statusBar()->showMessage(text, 10000); });
-    connect(m_problems, &ProblemsList::counted, this, [problems](int errors, int warnings) {
-        problems->setWindowTitle(
-            errors + warnings == 0
-                ? tr("Problems: none")
-                : tr("Problems: %1 errors, %2 warnings").arg(errors).arg(warnings));
-    });
     connect(m_desk, &FileDesk::fileProblems, m_problems, &ProblemsList::showFile);
-    connect(m_desk, &FileDesk::showProblems, this, [this, problems] {
-        problems->show();
-        m_problems->setFocus();
-    });
+    connect(m_desk, &FileDesk::showProblems, m_problemsDock, &ProblemsDock::look);
 }
 
 void MainWindow::showTitle() {
@@ -161,6 +158,9 @@ void MainWindow::begin() {
 void MainWindow::restore() {
     restoreGeometry(m_settings.value("window/geometry").toByteArray());
     restoreState(m_settings.value("window/state").toByteArray());
+    m_problemsDock->settle();
+    const QVariant habits = m_settings.value("window/diagram");
+    if (habits.isValid()) m_diagram->setHabits(habits.toMap());
     setLook(static_cast<Theme>(m_settings.value("window/look", 0).toInt()));
 }
 
@@ -168,6 +168,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     if (!m_desk->mayLeave()) return event->ignore();
     m_settings.setValue("window/geometry", saveGeometry());
     m_settings.setValue("window/state", saveState());
+    m_settings.setValue("window/diagram", m_diagram->habits());
     event->accept();
 }
 

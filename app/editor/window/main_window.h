@@ -21,7 +21,9 @@ class DiagramPanel;
 class Finder;
 class HelpWindow;
 class OutlineView;
+class ProblemsDock;
 class ProblemsList;
+class ReportPage;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -54,6 +56,7 @@ private:
     void makeFileMenu();
     void makeEditMenus();
     void makeViewMenu();
+    void makeLanguageMenu(QMenu* view);
     void makeHelpMenu();
     void makeToolBar();
     void makeStatusBar();
@@ -63,6 +66,7 @@ private:
     void showPage();
     void setLook(Theme look);
     void nextView();
+    void editTopFacts();
     void restore();
 
     sdk::Host& m_host;
@@ -78,7 +82,9 @@ private:
     QTabWidget* m_pages = nullptr;
     OutlineView* m_outline = nullptr;
     DiagramPanel* m_diagram = nullptr;
+    ReportPage* m_report = nullptr;
     ProblemsList* m_problems = nullptr;
+    ProblemsDock* m_problemsDock = nullptr;
     Finder* m_finder = nullptr;
     HelpWindow* m_help = nullptr;
 };

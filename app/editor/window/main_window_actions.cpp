@@ -2,13 +2,19 @@
 // MainWindow: menus, tool bar, status bar. Every action is a command: the finder knows it, and its
 // keys can be changed.
 #include "app/editor/analyses/analyses_pane.h"
+#include "app/editor/details/facts_dialogs.h"
 #include "app/editor/diagram/panel.h"
 #include "app/editor/outline/outline_commands.h"
+#include "app/editor/report/report_page.h"
 #include "app/editor/window/analyses_place.h"
+#include "app/editor/window/clear_style.h"
 #include "app/editor/window/diagram_page.h"
+#include "app/editor/window/exchange_place.h"
 #include "app/editor/window/finder.h"
 #include "app/editor/window/help_window.h"
+#include "app/editor/window/language.h"
 #include "app/editor/window/main_window.h"
+#include "app/editor/window/problems_dock.h"
 #include "app/editor/window/shortcuts_dialog.h"
 #include "app/editor/window/worksheet_place.h"
 #include "app/editor/worksheet/worksheet_page.h"
@@ -16,6 +22,7 @@
 #include <QActionGroup>
 #include <QApplication>
 #include <QDockWidget>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenuBar>
@@ -28,6 +35,7 @@
 #include <QTabWidget>
 #include <QTimer>
 #include <QToolBar>
+#include <QToolButton>
 
 namespace cutwater::editor {
 
@@ -58,8 +66,8 @@ void MainWindow::makeActions() {
     makeEditMenus();
     QMenu* diagram = menuBar()->addMenu(tr("&Diagram"));
     fillDiagramMenu(*diagram, *m_diagram);
-    for (QAction* action : diagram->actions())
-        if (!action->objectName().isEmpty()) m_commands.add(action, tr("Diagram"));
+    for (QAction* action : m_diagram->allActions())
+        m_commands.add(action, tr("Diagram"));
     QMenu* worksheet = addWorksheetMenu(*this, *m_pages, *findChild<WorksheetPage*>());
     for (QAction* action : worksheet->actions())
         if (!action->objectName().isEmpty()) m_commands.add(action, tr("Worksheet"));
@@ -96,6 +104,12 @@ void MainWindow::makeFileMenu() {
     make(file, "file.save-as", tr("Save &as ..."), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S),
          [this] { m_desk->saveAs(); });
     file->addSeparator();
+    addExchange(*this, *file, m_session, *m_desk, *m_bar, m_commands, m_host);
+    make(file, "file.report", tr("&Report"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_R),
+         [this] { m_pages->setCurrentWidget(m_report); });
+    make(file, "file.facts", tr("About the &project ..."), QKeySequence(Qt::ALT | Qt::Key_Return),
+         [this] { ProjectFactsDialog(m_session, this).exec(); });
+    file->addSeparator();
     make(file, "file.demo", tr("Open the &demo"), {}, [this] { m_desk->openDemo(); });
     file->addSeparator();
     make(file, "file.quit", tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q), [this] { close(); });
@@ -129,6 +143,8 @@ void MainWindow::makeEditMenus() {
         }
     }
     edit->addSeparator();
+    make(edit, "edit.top-facts", tr("About the &top event ..."), QKeySequence(Qt::CTRL | Qt::Key_T),
+         [this] { editTopFacts(); });
     make(
         edit, "edit.find", tr("&Find commands and items ..."), QKeySequence(Qt::CTRL | Qt::Key_K),
         [this] { m_finder->begin(); }, "find");
@@ -136,6 +152,18 @@ void MainWindow::makeEditMenus() {
         ShortcutsDialog dialog(m_commands, this);
         dialog.exec();
     });
+}
+
+void MainWindow::editTopFacts() {
+    const Snapshot project = m_session.project();
+    if (project->tops.empty()) {
+        statusBar()->showMessage(tr("There is no top event yet."), 10000);
+        return;
+    }
+    project::Id top = project->tops.front().id;
+    for (const project::TopEvent& one : project->tops)
+        if (one.id == m_selection.top()) top = one.id;
+    TopFactsDialog(m_session, top, this).exec();
 }
 
 void MainWindow::makeViewMenu() {
@@ -161,6 +189,26 @@ void MainWindow::makeViewMenu() {
         action->setChecked(static_cast<int>(look) == now);
         looks->addAction(action);
     }
+    view->addSeparator();
+    makeLanguageMenu(view);
+}
+
+void MainWindow::makeLanguageMenu(QMenu* view) {
+    QMenu* menu = view->addMenu(tr("Lan&guage"));
+    auto* all = new QActionGroup(this);
+    QList<QPair<QString, QString>> offers{{QString(), tr("As the &system")}};
+    offers += languages();
+    for (const auto& [code, name] : offers) {
+        QAction* action =
+            make(menu, QByteArray("view.language-" + code.toLatin1()).constData(), name, {},
+                 [this, code = code] {
+                     chooseLanguage(m_settings, code);
+                     m_bar->tell(tr("The language changes when the editor is started again."));
+                 });
+        action->setCheckable(true);
+        action->setChecked(code == chosenLanguage(m_settings));
+        all->addAction(action);
+    }
 }
 
 void MainWindow::makeHelpMenu() {
@@ -178,7 +226,8 @@ void MainWindow::makeHelpMenu() {
         "help");
     make(help, "help.guide", tr("&Guide"), {}, [show] { show("editor", {}); });
     make(help, "help.demo", tr("About the &demo plant"), {}, [show] { show("demo", {}); });
-    make(help, "help.cautions", tr("&Cautions"), {}, [show] { show("editor", tr("Cautions")); });
+    make(help, "help.cautions", tr("&Cautions"), {},
+         [show] { show("editor", QStringLiteral("Cautions")); });
     make(help, "help.about", tr("&About"), {}, [this] {
         QMessageBox::about(
             this, tr("About Cutwater"),
@@ -219,29 +268,42 @@ void MainWindow::makeToolBar() {
 void MainWindow::makeStatusBar() {
     connect(&m_session, &Session::refused, this,
             [this](const QString& text) { statusBar()->showMessage(text, 15000); });
+    connect(&m_session, &Session::saved, this, [this](const QString& path) {
+        statusBar()->showMessage(tr("%1 is saved.").arg(QFileInfo(path).fileName()), 5000);
+    });
     auto* busy = new QWidget(this);
     auto* layout = new QHBoxLayout(busy);
     layout->setContentsMargins(0, 0, 0, 0);
     auto* progress = new QProgressBar(busy);
     progress->setRange(0, 0);
     progress->setMaximumWidth(120);
-    progress->setAccessibleName(tr("Reading"));
+    auto* words = new QLabel(busy);
     auto* stop = new QPushButton(tr("Stop"), busy);
-    layout->addWidget(new QLabel(tr("Reading ..."), busy));
+    layout->addWidget(words);
     layout->addWidget(progress);
     layout->addWidget(stop);
     busy->hide();
     statusBar()->addPermanentWidget(busy);
+    statusBar()->addPermanentWidget(m_problemsDock->counter());
     auto* patience = new QTimer(this); // what is done at once shows no bar
     patience->setSingleShot(true);
     patience->setInterval(400);
     connect(patience, &QTimer::timeout, busy, &QWidget::show);
     connect(stop, &QPushButton::clicked, this, [this] { m_session.stopReading(); });
-    connect(&m_session, &Session::readingChanged, this, [patience, busy](bool reading) {
-        if (reading) return patience->start();
-        patience->stop();
-        busy->hide();
-    });
+    const auto follow = [this, patience, busy, progress, words, stop] {
+        const bool reading = m_session.isReading();
+        if (!reading && !m_session.isSaving()) {
+            patience->stop();
+            busy->hide();
+            return;
+        }
+        words->setText(reading ? tr("Reading ...") : tr("Writing ..."));
+        progress->setAccessibleName(words->text());
+        stop->setVisible(reading); // half a file helps nobody
+        if (!busy->isVisible()) patience->start();
+    };
+    connect(&m_session, &Session::readingChanged, this, follow);
+    connect(&m_session, &Session::savingChanged, this, follow);
 }
 
 void MainWindow::nextView() {
@@ -270,10 +332,11 @@ void MainWindow::nextView() {
 
 void MainWindow::setLook(Theme look) {
     m_settings.setValue("window/look", static_cast<int>(look));
-    if (look == Theme::desktop && QApplication::palette() == m_desktopPalette) return;
+    const bool fusion = m_desktopStyle.compare("fusion", Qt::CaseInsensitive) == 0;
+    if (look == Theme::desktop && QApplication::palette() == m_desktopPalette && !fusion) return;
     // The palettes are made for a style that follows them.
-    QApplication::setStyle(
-        QStyleFactory::create(look == Theme::desktop ? m_desktopStyle : QStringLiteral("fusion")));
+    QApplication::setStyle(look == Theme::desktop && !fusion ? QStyleFactory::create(m_desktopStyle)
+                                                             : new ClearStyle);
     QApplication::setPalette(paletteOf(look, m_desktopPalette));
 }
 

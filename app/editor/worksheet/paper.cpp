@@ -7,8 +7,6 @@
 #include <QCoreApplication>
 #include <QPainter>
 
-#include <algorithm>
-
 namespace cutwater::editor {
 
 namespace paper {
@@ -17,9 +15,7 @@ QString paperText(const PaperOrder& order, int row, int column) {
     const worksheet::Cell cell =
         order.data->cell(static_cast<std::size_t>(row), column, order.figures);
     if (const auto* number = std::get_if<double>(&cell)) return shownNumber(*number);
-    // Several texts in one cell: one a line.
-    return QString::fromStdString(worksheet::toText(cell))
-        .replace(QStringLiteral(" | "), QStringLiteral("\n"));
+    return QString::fromStdString(worksheet::toText(cell));
 }
 
 } // namespace paper
@@ -52,25 +48,25 @@ public:
 
 private:
     void use(double points, bool bold, bool italic = false) {
-        m_font = hundredOf(m_order.font);
-        m_font.setBold(bold);
-        m_font.setItalic(italic);
-        m_points = points;
+        QFont font = m_order.font;
+        font.setPixelSize(100); // scaled by hand: printers round small sizes
+        font.setBold(bold);
+        font.setItalic(italic);
+        m_painter.setFont(font);
+        m_scale = points / 100;
     }
 
     // Answers whether all of it was drawn.
-    bool text(const QRectF& place, Qt::Alignment flags, const QString& text) {
-        const Qt::Alignment side = flags & Qt::AlignHorizontal_Mask;
-        const double tall = textHeight(m_font, m_points, text, place.width());
-        const double down =
-            flags & Qt::AlignVCenter ? std::max((place.height() - tall) / 2, 0.0) : 0.0;
+    bool text(const QRectF& place, int flags, const QString& text) {
         m_painter.save();
-        m_painter.setClipRect(place.adjusted(-1, -1, 1, 1));
-        m_painter.translate(place.left(), place.top() + down);
-        m_painter.scale(m_points / 100, m_points / 100);
-        textHeight(m_font, m_points, text, place.width(), &m_painter, side);
+        m_painter.setClipRect(place);
+        m_painter.translate(place.topLeft());
+        m_painter.scale(m_scale, m_scale);
+        QRectF drawn;
+        m_painter.drawText(QRectF(0, 0, place.width() / m_scale, place.height() / m_scale),
+                           flags | Qt::TextWordWrap | Qt::TextWrapAnywhere, text, &drawn);
         m_painter.restore();
-        return tall <= place.height() + 0.5;
+        return drawn.height() * m_scale <= place.height() + 0.5;
     }
 
     void top() {
@@ -158,7 +154,7 @@ private:
 
     void words(const QStringList& sentences) {
         double y = kTop;
-        const QFont hundred = hundredOf(m_order.font);
+        const QFontMetricsF hundred = measure(m_order.font);
         for (const QString& sentence : sentences) {
             const double tall = textHeight(hundred, kWords, sentence, m_width);
             use(kWords, false);
@@ -183,8 +179,7 @@ private:
     const PaperOrder& m_order;
     double m_width, m_height;
     int m_pages;
-    QFont m_font;
-    double m_points = 1;
+    double m_scale = 1;
 };
 
 } // namespace

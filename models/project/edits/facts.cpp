@@ -186,6 +186,8 @@ Result setTopFacts(const Project& project, const TopEvent& facts) {
     top->name = facts.name;
     top->operatingMode = facts.operatingMode;
     top->severity = facts.severity;
+    top->endEffects = facts.endEffects;
+    top->asked = facts.asked;
     top->remark = facts.remark;
     const Id node = top->node.id;
     return tree.done("Change top event %1", facts.id, {node});

@@ -33,7 +33,7 @@ Result setRemark(const Project& project, const Id& node, const std::string& rema
 // The gate or event becomes a top event, or is one no longer (it stays where else it is used).
 Result makeTop(const Project& project, const Id& node);
 
-// Name, operating mode, severity and remark of a top event.
+// Name, operating mode, severity, end effects, how often it is asked, and remark of a top event.
 Result setTopFacts(const Project& project, const TopEvent& facts);
 
 // Name, plant, description ... of the project: all but the vectors of `facts`.

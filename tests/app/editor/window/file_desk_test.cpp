@@ -26,6 +26,9 @@ protected:
         const auto loaded = document::load(path.toStdString());
         return loaded ? gateOf(loaded->project, "stop")->name : "unreadable";
     }
+    bool written(const Session& of) {
+        return QTest::qWaitFor([&] { return !of.isSaving(); }, 10000);
+    }
     QTreeWidget& problems() { return *window->findChild<ProblemsList*>(); }
 };
 
@@ -39,6 +42,7 @@ TEST_F(Files, OpensChangesSavesAndMarksWhatIsUnsaved) {
     EXPECT_TRUE(window->isWindowModified());
     EXPECT_EQ(nameIn(path), "boiler stops");
     trigger("file.save");
+    ASSERT_TRUE(written(session()));
     EXPECT_FALSE(window->isWindowModified());
     EXPECT_EQ(nameIn(path), "changed");
     EXPECT_EQ(window->desk().recent().value(0), path);
@@ -49,6 +53,7 @@ TEST_F(Files, SaveAsAddsTheSuffixAndIsRemembered) {
     change();
     saveAs = folder.filePath("other");
     trigger("file.save-as");
+    ASSERT_TRUE(written(session()));
     EXPECT_EQ(session().path(), folder.filePath("other.cutwater"));
     EXPECT_EQ(nameIn(folder.filePath("other.cutwater")), "changed");
     EXPECT_EQ(nameIn(folder.filePath("plant.cutwater")), "boiler stops");
@@ -62,6 +67,7 @@ TEST_F(Files, ANewProjectAsksWhereToSave) {
     EXPECT_TRUE(session().isDirty());
     saveAs = folder.filePath("new.cutwater");
     trigger("file.save");
+    ASSERT_TRUE(written(session()));
     EXPECT_EQ(nameIn(saveAs), "changed");
 }
 
@@ -146,6 +152,7 @@ TEST_F(Files, SavingOverAChangeFromOutsideIsAsked) {
     EXPECT_EQ(nameIn(path), "from outside, longer");
     EXPECT_TRUE(session().isDirty());
     EXPECT_TRUE(press("Save over it"));
+    ASSERT_TRUE(written(session()));
     EXPECT_EQ(nameIn(path), "mine");
     EXPECT_FALSE(session().isDirty());
 }
@@ -165,6 +172,7 @@ TEST_F(Files, ASecondWindowSavesUnderAnotherName) {
         return folder.filePath("second.cutwater");
     };
     EXPECT_TRUE(second.desk().saveAs());
+    ASSERT_TRUE(written(second.session()));
     EXPECT_EQ(nameIn(folder.filePath("second.cutwater")), "second");
 }
 
@@ -236,4 +244,24 @@ TEST_F(Files, TheFirstStartShowsTheDemoAndTheSecondHowToBegin) {
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
     EXPECT_EQ(project().tops.size(), 1u);
     EXPECT_NE(middle->currentWidget()->objectName(), "welcome");
+}
+
+TEST_F(Files, ClosingWaitsForWhatIsBeingWritten) {
+    const QString path = open(smallTree());
+    change();
+    trigger("file.save");
+    EXPECT_TRUE(window->close());
+    EXPECT_EQ(nameIn(path), "changed");
+    EXPECT_EQ(asked, 0) << "it is saved: there is nothing to ask";
+}
+
+TEST_F(Files, ASaveThatFailsIsToldAndTheWindowStays) {
+    open(smallTree());
+    change();
+    saveAs = "/nowhere/at/all.cutwater";
+    leaving = Leaving::save;
+    session().start(smallTree(), {}, true);
+    EXPECT_FALSE(window->close());
+    EXPECT_TRUE(session().isDirty());
+    EXPECT_TRUE(told().contains("nowhere")) << told().toStdString();
 }

@@ -2,13 +2,20 @@
 #include "tests/app/editor/window/room.h"
 
 #include "app/editor/diagram/look.h"
+#include "app/editor/diagram/panel.h"
 #include "app/editor/outline/outline_view.h"
+#include "app/editor/window/clear_style.h"
 #include "app/editor/window/help_window.h"
+#include "app/editor/window/problems_dock.h"
+#include "app/editor/window/problems_list.h"
 
+#include <QAction>
+#include <QCheckBox>
 #include <QDockWidget>
 #include <QFile>
 #include <QTextBlock>
 #include <QTextBrowser>
+#include <QToolButton>
 
 using namespace cutwater::test;
 using namespace cutwater::editor;
@@ -124,4 +131,67 @@ TEST_F(Help, F6WalksThroughTheViews) {
     }
     for (const char* dock : {"outlineDock", "detailsDock", "answersDock"})
         EXPECT_TRUE(seen.contains(dock)) << dock << " of " << seen.join(' ').toStdString();
+}
+
+TEST_F(Help, ProblemsTakeRoomOnlyWhereThereAreSomeAndOnlyWhereTheyAreWanted) {
+    auto* dock = window->findChild<ProblemsDock*>();
+    auto* list = window->findChild<ProblemsList*>();
+    ASSERT_TRUE(dock && list);
+    Project good = smallTree(), bad = smallTree();
+    bad.gates[1].inputs.clear();
+    const auto look = [&](const Project& project) {
+        QSignalSpy counted(list, &ProblemsList::counted);
+        session().start(project);
+        ASSERT_TRUE(counted.wait(5000));
+    };
+    look(bad);
+    EXPECT_GT(list->topLevelItemCount(), 0);
+    EXPECT_FALSE(dock->isVisible()) << "nobody asked for it";
+    EXPECT_FALSE(dock->counter()->text().isEmpty());
+    QTest::mouseClick(dock->counter(), Qt::LeftButton);
+    EXPECT_TRUE(dock->isVisible());
+    Project none; // nothing, so nothing is wrong with it
+    look(none);
+    EXPECT_FALSE(dock->isVisible()) << "empty: it takes no room";
+    look(bad);
+    EXPECT_TRUE(dock->isVisible()) << "it was wanted";
+    dock->toggleViewAction()->trigger(); // closed by hand: it stays closed
+    look(none);
+    look(bad);
+    EXPECT_FALSE(dock->isVisible());
+    look(none);
+    dock->toggleViewAction()->trigger();
+    EXPECT_TRUE(dock->isVisible()) << "asked for although it is empty";
+}
+
+TEST_F(Help, TheHabitsOfTheDiagramAreKept) {
+    auto* diagram = window->findChild<DiagramPanel*>();
+    diagram->setCaptions(CaptionKind::gates);
+    diagram->setAnimated(false);
+    window->close();
+    MainWindow next(host, nullptr, folder.filePath("other"));
+    EXPECT_EQ(next.findChild<DiagramPanel*>()->habits(), diagram->habits());
+    EXPECT_EQ(next.findChild<DiagramPanel*>()->captions(), CaptionKind::gates);
+}
+
+TEST_F(Help, ThePaletteKnowsEveryActionOfTheDiagram) {
+    for (const QAction* action : window->findChild<DiagramPanel*>()->allActions())
+        EXPECT_NE(window->commands().find(action->objectName()), nullptr)
+            << action->text().toStdString();
+}
+
+TEST(Themes, CheckBoxesAreSeenOnDarkGround) {
+    QCheckBox box;
+    auto* const style = new ClearStyle;
+    style->setParent(&box);
+    box.setStyle(style);
+    box.setPalette(paletteOf(Theme::dark, QPalette()));
+    box.resize(40, 30);
+    const QImage picture = box.grab().toImage();
+    double best = 1;
+    for (int x = 0; x < picture.width(); ++x)
+        for (int y = 0; y < picture.height(); ++y)
+            best = std::max(
+                best, contrast(picture.pixelColor(x, y), box.palette().color(QPalette::Window)));
+    EXPECT_GE(best, 4.5); // WCAG asks for 3 : 1 at the parts of controls
 }

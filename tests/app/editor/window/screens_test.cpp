@@ -7,9 +7,11 @@
 #include "app/editor/window/finder.h"
 #include "app/editor/window/shortcuts_dialog.h"
 
+#include <QDialog>
 #include <QDir>
 #include <QDockWidget>
 #include <QLineEdit>
+#include <QTimer>
 
 using namespace cutwater::test;
 using namespace cutwater::editor;
@@ -25,6 +27,19 @@ protected:
         const QString shots = qEnvironmentVariable("CUTWATER_SHOTS");
         if (!shots.isEmpty()) picture.save(QDir(shots).filePath(name + ".png"));
     }
+    QAction* action(const char* name) {
+        const Command* found = window->commands().find(QLatin1String(name));
+        return found ? found->action : nullptr;
+    }
+    void shootDialog(const char* command, const QString& name) {
+        QTimer::singleShot(100, window.get(), [this, name] {
+            auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+            ASSERT_NE(dialog, nullptr);
+            shoot(*dialog, name);
+            dialog->reject();
+        });
+        trigger(command);
+    }
     void all(const QString& look) {
         window->resize(1360, 860);
         shoot(*window, "welcome-" + look);
@@ -34,6 +49,23 @@ protected:
         window->selection().select({"BAT.no-output"});
         shoot(*window, "window-" + look);
         window->findChild<QDockWidget*>("problemsDock")->hide();
+        // Every page, with something on it where that takes no more than a click.
+        if (QAction* analysis = action("analysis-probability")) analysis->trigger();
+        if (auto* run = window->findChild<QPushButton*>("run")) run->click();
+        for (int page = 0; page < window->pages().count(); ++page) {
+            window->pages().setCurrentIndex(page);
+            if (auto* preview =
+                    window->pages().widget(page)->findChild<QPushButton*>("reportPreview"))
+                preview->click();
+            QTest::qWait(qEnvironmentVariableIsSet("CUTWATER_SHOTS") ? 4000 : 20);
+            const QString name = window->pages().widget(page)->objectName();
+            shoot(*window, "page-" + (name.isEmpty() ? QString::number(page) : name) + "-" + look);
+        }
+        window->pages().setCurrentIndex(0);
+        for (const char* facts : {"edit.top-facts", "file.facts"})
+            shootDialog(facts, QString(facts).section('.', 1) + "-" + look);
+        QApplication::setActiveWindow(window.get());
+        EXPECT_TRUE(QTest::qWaitForWindowActive(window.get()));
         window->selection().select({"G-T1-1"});
         auto* outline = window->findChild<OutlineView*>();
         outline->setFocus();
