@@ -10,7 +10,7 @@ namespace {
 
 constexpr std::size_t kFirstTable = std::size_t{1} << 10;
 constexpr std::size_t kFirstCache = std::size_t{1} << 10;
-constexpr std::size_t kLargestCache = std::size_t{1} << 24;
+constexpr std::size_t kLargestCache = std::size_t{1} << 23;
 // Of the table and of the nodes that it is filled with at most.
 constexpr std::size_t kBytesPerPlace = sizeof(std::uint32_t) + sizeof(BddNode) * 2 / 3;
 constexpr std::size_t kLossesPerPlace = 2;
@@ -36,9 +36,10 @@ void Bdd::clear() {
 void Bdd::release() {
     m_budget.give(m_taken);
     m_taken = 0;
-    m_nodes = {{kTerminalLevel, 0, 0}};
-    m_table = std::vector<std::uint32_t>(kFirstTable, 0);
-    m_cache = std::vector<CacheEntry>(kFirstCache);
+    m_nodes = {};
+    m_nodes.push_back({kTerminalLevel, 0, 0});
+    m_table = LargeArray<std::uint32_t>(kFirstTable);
+    m_cache = LargeArray<CacheEntry>(kFirstCache);
     const std::size_t bytes = kFirstTable * kBytesPerPlace + kFirstCache * sizeof(CacheEntry);
     m_budget.take(bytes);
     m_taken = bytes;
@@ -76,14 +77,11 @@ void Bdd::growTable() {
     const std::size_t bytes = (size - m_table.size()) * kBytesPerPlace;
     m_budget.take(bytes);
     m_taken += bytes;
-    {
-        const Charge moving(m_budget,
-                            m_nodes.capacity() * sizeof(BddNode)); // old and new for a moment
-        m_nodes.reserve(size * 2 / 3 + 2);
-    }
-    std::vector<std::uint32_t>().swap(m_table);
-    m_table.assign(size, 0);
+    m_nodes.reserve(size * 2 / 3 + 2);
+    m_table = {}; // before the new one is made
+    m_table = LargeArray<std::uint32_t>(size);
     for (std::uint32_t index = 1; index < m_nodes.size(); ++index) {
+        m_budget.step();
         const BddNode& node = m_nodes[index];
         std::size_t place = mixed(node.level, node.high, node.low) & (size - 1);
         while (m_table[place] != 0)
@@ -105,10 +103,12 @@ void Bdd::resizeCache(std::size_t size) {
     m_budget.take(bytes);
     m_taken += bytes;
     const Charge moving(m_budget, m_cache.size() * sizeof(CacheEntry));
-    std::vector<CacheEntry> old(size);
+    LargeArray<CacheEntry> old(size);
     old.swap(m_cache);
-    for (const CacheEntry& entry : old)
+    for (const CacheEntry& entry : old) {
+        m_budget.step();
         if (entry.a != 0) slot(entry.a, entry.b, entry.c) = entry;
+    }
 }
 
 // Few nodes may take many operations (a grid in the order of its levels makes 7,000 nodes in half a

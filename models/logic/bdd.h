@@ -3,6 +3,7 @@
 #pragma once
 
 #include "models/logic/budget.h"
+#include "models/logic/large_array.h"
 #include "models/logic/stack.h"
 
 #include <cstddef>
@@ -78,9 +79,9 @@ private:
     bool simpleChoice(Edge& f, Edge& g, Edge& h, bool& negate, Edge& result);
 
     Budget& m_budget;
-    std::vector<BddNode> m_nodes;
-    std::vector<std::uint32_t> m_table; // open addressing; 0 is empty
-    std::vector<CacheEntry> m_cache;
+    LargeArray<BddNode> m_nodes;
+    LargeArray<std::uint32_t> m_table; // open addressing; 0 is empty
+    LargeArray<CacheEntry> m_cache;
     PlainStack<Task> m_tasks;
     std::size_t m_lost = 0; // answers that others have pushed out since the cache grew
     std::size_t m_taken = 0, m_ceiling = ~std::size_t{0};

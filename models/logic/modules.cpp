@@ -28,14 +28,12 @@ Walk walk(const Formula& formula, Literal top, Budget& budget) {
     result.anyNegation = top.negated();
     std::vector<Visit>& visits = result.visits;
     struct Step {
-        const Literal *next, *end;
-        std::uint32_t node;
+        std::uint32_t node, next;
     };
     std::vector<Step> stack;
     const auto enter = [&](std::uint32_t node) {
-        const auto inputs = formula.inputs(node);
         result.anyNegation |= formula.op(node) == Op::exactlyOne;
-        stack.push_back({inputs.data(), inputs.data() + inputs.size(), node});
+        stack.push_back({node, 0});
     };
     std::uint32_t date = 1;
     std::uint32_t negations = 0;
@@ -45,9 +43,10 @@ Walk walk(const Formula& formula, Literal top, Budget& budget) {
         budget.step();
         Step& step = stack.back();
         const std::uint32_t parent = step.node;
+        const auto inputs = formula.inputs(parent);
         bool entered = false;
-        while (step.next != step.end) {
-            const Literal input = *step.next++;
+        while (step.next < inputs.size()) {
+            const Literal input = inputs[step.next++];
             if (input.node() == 0) continue; // a constant belongs to nobody
             negations |= input.code();
             Visit& visit = visits[input.node()];
@@ -92,7 +91,7 @@ void judgeGates(const Formula& formula, std::vector<Visit>& visits, Budget& budg
 
 std::vector<bool> findModules(const Formula& formula, Literal top, Budget& budget) {
     const std::size_t count = formula.nodeCount();
-    const Charge charge(budget, count * (sizeof(Visit) + sizeof(std::uint64_t)));
+    const Charge charge(budget, count * (sizeof(Visit) + 2 * sizeof(std::uint64_t)));
     std::vector<bool> isModule(count, false);
     if (formula.inputs(top.node()).empty()) return isModule;
     Walk walked = walk(formula, top, budget);
@@ -103,7 +102,7 @@ std::vector<bool> findModules(const Formula& formula, Literal top, Budget& budge
 
 Division divide(const Formula& formula, Literal top, std::uint32_t leastSize, Budget& budget) {
     const std::size_t count = formula.nodeCount();
-    const Charge charge(budget, count * (sizeof(Visit) + 2 * sizeof(std::uint32_t)));
+    const Charge charge(budget, count * (sizeof(Visit) + 3 * sizeof(std::uint64_t)));
     Division result;
     result.isUnit.assign(count, false);
     Walk walked = walk(formula, top, budget);

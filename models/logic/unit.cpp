@@ -20,6 +20,7 @@ Unit prepareUnit(const Formula& formula, Literal top, Budget& budget) {
         unit.prepared.isModule.push_back(true);
         unit.prepared.modules.push_back(simple.top.node());
     }
+    const Charge charge(budget, simple.formula.nodeCount() * (sizeof(std::uint32_t) + 1));
     Describer describer(simple.formula, unit.prepared.isModule);
     for (const std::uint32_t module : unit.prepared.modules)
         describer.describe(module, unit.modules, budget);

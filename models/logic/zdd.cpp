@@ -15,9 +15,11 @@ constexpr std::size_t kBytesPerPlace = sizeof(std::uint32_t) + (sizeof(ZddNode) 
 
 } // namespace
 
-Zdd::Zdd(Budget& budget) : m_budget(budget), m_table(kFirstTable, 0), m_cache(kFirstTable) {
-    m_nodes.assign(2, {kNoElement, kNoSets, kNoSets});
-    m_hasEmptySet = {0, 1};
+Zdd::Zdd(Budget& budget) : m_budget(budget), m_table(kFirstTable), m_cache(kFirstTable) {
+    m_nodes.push_back({kNoElement, kNoSets, kNoSets});
+    m_nodes.push_back({kNoElement, kNoSets, kNoSets});
+    m_hasEmptySet.push_back(0);
+    m_hasEmptySet.push_back(1);
     m_taken = kFirstTable * (kBytesPerPlace + sizeof(CacheEntry));
     m_budget.take(m_taken);
 }
@@ -64,14 +66,12 @@ void Zdd::grow() {
         m_table.size() * kBytesPerPlace + (cacheSize - m_cache.size()) * sizeof(CacheEntry);
     m_budget.take(bytes);
     m_taken += bytes;
-    {
-        const Charge moving(m_budget, m_nodes.capacity() * (sizeof(ZddNode) + 1)); // old and new
-        m_nodes.reserve(size * 2 / 3 + 2);
-        m_hasEmptySet.reserve(size * 2 / 3 + 2);
-    }
-    std::vector<std::uint32_t>().swap(m_table);
-    m_table.assign(size, 0);
+    m_nodes.reserve(size * 2 / 3 + 2);
+    m_hasEmptySet.reserve(size * 2 / 3 + 2);
+    m_table = {}; // before the new one is made
+    m_table = LargeArray<std::uint32_t>(size);
     for (std::uint32_t index = 2; index < m_nodes.size(); ++index) {
+        m_budget.step();
         const ZddNode& node = m_nodes[index];
         std::size_t place = mixed(node.element, node.with, node.without) & (size - 1);
         while (m_table[place] != 0)
@@ -80,10 +80,12 @@ void Zdd::grow() {
     }
     if (cacheSize > m_cache.size()) {
         const Charge moving(m_budget, m_cache.size() * sizeof(CacheEntry));
-        std::vector<CacheEntry> old(cacheSize);
+        LargeArray<CacheEntry> old(cacheSize);
         old.swap(m_cache);
-        for (const CacheEntry& entry : old)
+        for (const CacheEntry& entry : old) {
+            m_budget.step();
             if (entry.a != 0) slot(entry.a, entry.b) = entry;
+        }
     }
 }
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "models/logic/budget.h"
+#include "models/logic/large_array.h"
 #include "models/logic/stack.h"
 
 #include <cstddef>
@@ -53,10 +54,10 @@ private:
     bool simpleDifference(Family a, Family b, Family& result) const;
 
     Budget& m_budget;
-    std::vector<ZddNode> m_nodes;
-    std::vector<std::uint8_t> m_hasEmptySet; // of each node: otherwise a long walk
-    std::vector<std::uint32_t> m_table;
-    std::vector<CacheEntry> m_cache;
+    LargeArray<ZddNode> m_nodes;
+    LargeArray<std::uint8_t> m_hasEmptySet; // of each node: otherwise a long walk
+    LargeArray<std::uint32_t> m_table;
+    LargeArray<CacheEntry> m_cache;
     PlainStack<Task> m_tasks;
     std::size_t m_taken = 0;
 };

@@ -100,6 +100,8 @@ bool hasWords(const SheetData& data, const EffectFigures& figures, const QString
               std::size_t row) {
     QString all;
     for (int column = 0; column < static_cast<int>(sheetColumns().size()); ++column) {
+        // The id repeats other cells, and is seldom seen: a row that passes by it alone puzzles.
+        if (sheetColumns()[static_cast<std::size_t>(column)].id == "id") continue;
         const std::string text = worksheet::toText(data.cell(row, column, figures));
         if (text.empty()) continue;
         all += QString::fromStdString(text);

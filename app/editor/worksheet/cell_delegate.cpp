@@ -5,6 +5,7 @@
 #include <QApplication>
 #include <QKeyEvent>
 #include <QPainter>
+#include <QTextLayout>
 
 namespace cutwater::editor {
 
@@ -20,6 +21,9 @@ QString separatorOf(CellEditor editor) {
                                    qsizetype(worksheet::kListSeparator.size()))
                : QString();
 }
+
+constexpr double kGridShade = 0.22; // of the lines between cells, towards the text
+constexpr int kPad = 4;             // beside the text, pixels
 
 // Between two colours.
 QColor blend(const QColor& a, const QColor& b, double share) {
@@ -109,21 +113,79 @@ void CellDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionViewI
 
 void CellDelegate::initStyleOption(QStyleOptionViewItem* option, const QModelIndex& index) const {
     QStyledItemDelegate::initStyleOption(option, index);
-    option->textElideMode = Qt::ElideRight;
+    // Several texts in one cell: one a line.
+    option->text.replace(separatorOf(CellEditor::lines), QStringLiteral("\n"));
     if (index.data(GridModel::overdueRole).toBool()) {
         option->font.setBold(true);
-        option->text.prepend(QStringLiteral("! "));
+        option->text.prepend(QStringLiteral("!\u00A0")); // no line ends here
     }
     if (!index.data(GridModel::typedRole).toBool())
         option->backgroundBrush = blend(option->palette.color(QPalette::Base),
-                                        option->palette.color(QPalette::Mid), 0.22);
+                                        option->palette.color(QPalette::Text), 0.08);
 }
 
-void CellDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
+// Whole lines only, and a mark where there are more: half a line at the lower edge is no text.
+void CellDelegate::paint(QPainter* painter, const QStyleOptionViewItem& given,
                          const QModelIndex& index) const {
     const GridModel* grid = gridOf(index);
     if (grid && grid->isGroup(index.row())) return; // the view draws the head over all columns
-    QStyledItemDelegate::paint(painter, option, index);
+    QStyleOptionViewItem option = given;
+    initStyleOption(&option, index);
+    const QString text = option.text;
+    option.text.clear();
+    const QStyle* style = option.widget ? option.widget->style() : QApplication::style();
+    style->drawControl(QStyle::CE_ItemViewItem, &option, painter, option.widget);
+    painter->save();
+    painter->setPen(blend(option.palette.color(QPalette::Base),
+                          option.palette.color(QPalette::Text), kGridShade));
+    painter->drawLine(option.rect.topRight(), option.rect.bottomRight());
+    painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
+    if (!text.isEmpty()) drawText(*painter, option, text);
+    painter->restore();
+}
+
+void CellDelegate::drawText(QPainter& painter, const QStyleOptionViewItem& option,
+                            const QString& text) {
+    const QRect place = option.rect.adjusted(kPad, 1, -kPad, -1);
+    const bool chosen = option.state & QStyle::State_Selected;
+    painter.setPen(option.palette.color(chosen ? QPalette::HighlightedText : QPalette::Text));
+    painter.setFont(option.font);
+    painter.setClipRect(option.rect);
+    const QFontMetrics& letters = option.fontMetrics;
+    const Qt::Alignment side = option.displayAlignment & Qt::AlignHorizontal_Mask;
+    const int step = letters.lineSpacing();
+    int y = place.top();
+    const auto line = [&](const QString& words, bool more) {
+        const QString shown = more ? letters.elidedText(words + QStringLiteral(" \u2026"),
+                                                        Qt::ElideRight, place.width())
+                                   : words;
+        painter.drawText(QRect(place.left(), y, place.width(), step), int(side | Qt::AlignVCenter),
+                         more && !shown.endsWith(QChar(0x2026)) ? words : shown);
+        y += step;
+    };
+    const QStringList paragraphs = text.split(u'\n');
+    for (qsizetype i = 0; i < paragraphs.size(); ++i) {
+        QTextOption wrap;
+        wrap.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+        QTextLayout layout(paragraphs[i], option.font);
+        layout.setTextOption(wrap);
+        layout.beginLayout();
+        for (QTextLine part = layout.createLine(); part.isValid(); part = layout.createLine()) {
+            part.setLineWidth(place.width());
+            const bool last = y + 2 * step > place.bottom() + 1; // no room for one more
+            const bool end = part.textStart() + part.textLength() >= paragraphs[i].size();
+            const bool more = last && (!end || i + 1 < paragraphs.size());
+            line(more ? paragraphs[i].mid(part.textStart())
+                      : paragraphs[i].mid(part.textStart(), part.textLength()),
+                 more);
+            if (last) {
+                layout.endLayout();
+                return;
+            }
+        }
+        layout.endLayout();
+        if (paragraphs[i].isEmpty()) y += step;
+    }
 }
 
 void CellDelegate::finish(QWidget* editor, CellStep step) {

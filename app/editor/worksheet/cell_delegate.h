@@ -39,6 +39,8 @@ protected:
 
 private:
     QWidget* fieldFor(const SheetColumn& column, const GridModel& grid, QWidget* parent) const;
+    static void drawText(QPainter& painter, const QStyleOptionViewItem& option,
+                         const QString& text);
     bool key(QWidget* editor, const QKeyEvent& event);
     void finish(QWidget* editor, CellStep step);
 

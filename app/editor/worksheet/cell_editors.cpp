@@ -11,6 +11,7 @@
 #include <QKeyEvent>
 #include <QLocale>
 #include <QPainter>
+#include <QTextLayout>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -81,14 +82,17 @@ void CellTextField::grow() {
     const int width =
         std::min(std::max(m_cell.width(), letters.averageCharWidth() * kLeastWidth), room.width());
     int lines = 0;
-    const int inner = std::max(width - kSlack, 40);
-    const QStringList paragraphs = toPlainText().split(QLatin1Char('\n'));
-    for (const QString& paragraph : paragraphs)
-        lines +=
-            std::max(1, letters.boundingRect(QRect(0, 0, inner, 10000),
-                                             Qt::TextWordWrap | Qt::TextWrapAnywhere, paragraph)
-                                .height() /
-                            letters.lineSpacing());
+    QTextOption wrap;
+    wrap.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    for (const QString& paragraph : toPlainText().split(QLatin1Char('\n'))) {
+        QTextLayout layout(paragraph, font());
+        layout.setTextOption(wrap);
+        layout.beginLayout();
+        for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine())
+            line.setLineWidth(std::max(width - kSlack, 40));
+        layout.endLayout();
+        lines += std::max(layout.lineCount(), 1);
+    }
     const int height = std::clamp(std::min(lines, kMostLines) * letters.lineSpacing() + kSlack,
                                   m_cell.height(), std::max(m_cell.height(), room.height()));
     // Wholly in sight.

@@ -25,7 +25,7 @@ SheetExportDialog::SheetExportDialog(int rows, int columns, int allRows, QWidget
     : QDialog(parent), m_format(new QComboBox(this)),
       m_seen(
           new QRadioButton(tr("What is &seen: %1 rows, %2 columns").arg(rows).arg(columns), this)),
-      m_all(new QRadioButton(tr("&Everything: %n rows, all columns", nullptr, allRows), this)) {
+      m_all(new QRadioButton(tr("&Everything: %1 rows, all columns").arg(allRows), this)) {
     setObjectName("worksheetExport");
     setWindowTitle(tr("Export the worksheet"));
     m_format->setObjectName("format");

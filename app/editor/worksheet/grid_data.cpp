@@ -14,14 +14,33 @@ constexpr int kLongTip = 40; // characters that a cell shows anyway
 
 } // namespace
 
-QString GridModel::shownText(const worksheet::Cell& cell) const {
+QString GridModel::shownText(int at, int place) const {
+    const auto row = static_cast<std::size_t>(at);
+    const worksheet::Cell cell = m_data->cell(row, place, m_figures);
     if (const auto* number = std::get_if<double>(&cell)) return shownNumber(*number);
+    // A number that the project shares under a name: with what it is now.
+    const project::FailureMode& mode = *m_data->row(row).facts;
+    const SheetColumn& column = sheetColumns()[static_cast<std::size_t>(place)];
+    const project::Quantity* shared = nullptr;
+    if (column.editor == CellEditor::interval) shared = mode.model.find(project::Role::interval);
+    if (column.id == "effect-chance" && mode.effectChance) shared = &*mode.effectChance;
+    if (column.id == "mode-ratio" && mode.ratio) shared = &*mode.ratio;
+    if (shared && !shared->parameter.empty())
+        if (const project::Quantity* now = m_data->index.resolved(*shared)) {
+            const std::string_view unit = project::facts(now->unit).symbol;
+            QString words = shownNumber(now->value);
+            if (now->unit != project::Unit::number)
+                words += QLatin1Char(' ') +
+                         QString::fromUtf8(unit.data(), static_cast<qsizetype>(unit.size()));
+            return QStringLiteral("%1 (%2)").arg(words, QString::fromStdString(shared->parameter));
+        }
     return QString::fromStdString(worksheet::toText(cell));
 }
 
 QVariant GridModel::groupData(const Group& group, int column, int role) const {
     const int size = static_cast<int>(group.rows.size());
-    const QString words = tr("%1: %n rows", nullptr, size).arg(group.name);
+    const QString words =
+        size == 1 ? tr("%1: 1 row").arg(group.name) : tr("%1: %2 rows").arg(group.name).arg(size);
     switch (role) {
     case groupRole: return words;
     case foldedRole: return group.folded;
@@ -68,7 +87,7 @@ QVariant GridModel::data(const QModelIndex& index, int role) const {
     const SheetColumn& column = sheetColumns()[static_cast<std::size_t>(place)];
     const auto row = static_cast<std::size_t>(line.row);
     switch (role) {
-    case Qt::DisplayRole: return shownText(m_data->cell(row, place, m_figures));
+    case Qt::DisplayRole: return shownText(line.row, place);
     case Qt::EditRole: return m_data->text(row, place, m_figures);
     case Qt::ToolTipRole: return tip(line.row, place);
     case Qt::TextAlignmentRole:

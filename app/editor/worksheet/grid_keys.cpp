@@ -29,8 +29,8 @@ void GridView::extendTo(const QModelIndex& index) {
     if (!index.isValid()) return;
     const QModelIndex from = m_anchor.isValid() ? QModelIndex(m_anchor) : currentIndex();
     if (!from.isValid()) return goTo(index);
-    const auto [top, bottom] = std::minmax(from.row(), index.row());
-    const auto [left, right] = std::minmax(from.column(), index.column());
+    const auto [top, bottom] = std::minmax({from.row(), index.row()});
+    const auto [left, right] = std::minmax({from.column(), index.column()});
     selectionModel()->select(QItemSelection(m_grid.index(top, left), m_grid.index(bottom, right)),
                              QItemSelectionModel::ClearAndSelect);
     selectionModel()->setCurrentIndex(index, QItemSelectionModel::NoUpdate);

@@ -90,7 +90,7 @@ private:
     std::vector<Line> linesOf(const std::vector<Group>& groups) const;
     void replaceLines(std::vector<Group> groups, std::shared_ptr<const SheetData> next);
     QVariant groupData(const Group& group, int column, int role) const;
-    QString shownText(const worksheet::Cell& cell) const;
+    QString shownText(int row, int place) const;
     QString tip(int row, int column) const;
     bool isOverdue(int row, const SheetColumn& column) const;
 

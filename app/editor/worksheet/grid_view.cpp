@@ -45,6 +45,7 @@ GridView::GridView(GridModel& grid, QWidget* parent)
     for (QTableView* view :
          {static_cast<QTableView*>(this), static_cast<QTableView*>(m_frozenView)}) {
         auto* delegate = new CellDelegate(view);
+        view->setShowGrid(false); // the delegate draws it, as dark as it has to be
         view->setItemDelegate(delegate);
         connect(delegate, &CellDelegate::left, this, &GridView::step);
         prepareHeading(*view);

@@ -84,6 +84,7 @@ TableImportDialog::TableImportDialog(Snapshot project, QWidget* parent)
     m_rows->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_rows->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_rows->verticalHeader()->hide();
+    m_rows->verticalHeader()->setDefaultSectionSize(fontMetrics().lineSpacing() + 6);
     m_rows->horizontalHeader()->setStretchLastSection(true);
     m_sentence->setObjectName("sentence");
     m_sentence->setWordWrap(true);
@@ -225,10 +226,10 @@ void TableImportDialog::showOutcome(std::shared_ptr<project::Outcome<worksheet::
     const int taken = static_cast<int>(m_import->taken());
     const int refused = static_cast<int>(m_import->rejected());
     const int made = static_cast<int>(m_import->newComponents.size());
-    QStringList words{tr("%n rows can be taken.", nullptr, taken)};
-    if (made > 0) words.append(tr("%n components are made.", nullptr, made));
+    QStringList words{tr("Rows that can be taken: %1.").arg(taken)};
+    if (made > 0) words.append(tr("Components that are made: %1.").arg(made));
     if (refused > 0)
-        words.append(tr("! %n rows cannot: they stand first, with the reason.", nullptr, refused));
+        words.append(tr("! Rows that cannot: %1; they stand first, with the reason.").arg(refused));
     if (taken + refused == 0) words = {tr("! There is no row below the headings.")};
     m_sentence->setText(words.join(u' '));
 }
@@ -265,7 +266,8 @@ void TableImportDialog::fillRows() {
             m_rows->setItem(i, column, item);
         }
     }
-    m_rows->resizeColumnsToContents();
+    for (int column = 0; column < 3; ++column)
+        m_rows->resizeColumnToContents(column);
 }
 
 QString TableImportDialog::report() const {

@@ -28,6 +28,10 @@ constexpr const char* kFill = QT_TRANSLATE_NOOP("Edits", "Fill %1");
 
 constexpr qsizetype kQuoted = 60; // characters of a text in a sentence
 
+QString cellCount(int cells) {
+    return cells == 1 ? WorksheetPage::tr("1 cell") : WorksheetPage::tr("%1 cells").arg(cells);
+}
+
 QString quoted(QString text) {
     text.replace(u'\n', u' ');
     return text.size() > kQuoted ? text.left(kQuoted) + QStringLiteral("...") : text;
@@ -53,8 +57,7 @@ WorksheetPage::Done WorksheetPage::run(CellPlan plan, const char* doing, const Q
     worksheet::Typing typing;
     apply([&](const project::Project& project) -> project::edits::Result {
         typing = worksheet::typeInto(project, project::Index(project), plan.cells);
-        const QString what =
-            about.isEmpty() ? tr("%n cells", nullptr, static_cast<int>(typing.cells)) : about;
+        const QString what = about.isEmpty() ? cellCount(static_cast<int>(typing.cells)) : about;
         return project::edits::changeRows(project, std::move(typing.changed), doing,
                                           what.toStdString());
     });
@@ -74,14 +77,14 @@ WorksheetPage::Done WorksheetPage::run(CellPlan plan, const char* doing, const Q
 }
 
 void WorksheetPage::report(const Done& done) {
-    const int cells = static_cast<int>(done.cells), not_ = static_cast<int>(done.notTaken.size());
-    const QString changed = tr("%n cells changed.", nullptr, cells);
-    if (not_ == 0) {
+    const int cells = static_cast<int>(done.cells);
+    const int refused = static_cast<int>(done.notTaken.size());
+    if (refused == 0) {
         m_report->putAway();
-        emit said(changed);
+        emit said(tr("Changed: %1.").arg(cellCount(cells)));
         return;
     }
-    m_report->tell(tr("%1 %2").arg(changed, tr("%n cells were not taken:", nullptr, not_)),
+    m_report->tell(tr("Changed: %1. Not taken: %2.").arg(cellCount(cells), cellCount(refused)),
                    done.notTaken);
 }
 
@@ -110,8 +113,8 @@ void WorksheetPage::copy() {
         isText.push_back(m_grid->columnAt(section).kind == worksheet::ColumnKind::text);
     QApplication::clipboard()->setMimeData(
         cellsToMime(textsOf(*m_grid, block.lines, block.sections), isText));
-    emit said(tr("%n cells copied.", nullptr,
-                 static_cast<int>(block.lines.size() * block.sections.size())));
+    emit said(tr("Copied: %1.")
+                  .arg(cellCount(static_cast<int>(block.lines.size() * block.sections.size()))));
 }
 
 void WorksheetPage::cut() {
@@ -230,10 +233,8 @@ void WorksheetPage::removeRows() {
     if (rows.empty()) return;
     const SheetData& sheet = m_grid->sheet();
     std::set<project::Id> trees;
-    int used = 0;
     for (const project::Id& id : rows) {
         const worksheet::Row& row = sheet.row(static_cast<std::size_t>(sheet.rowOf(id)));
-        used += !row.tops.empty();
         for (const std::size_t top : row.tops)
             trees.insert(sheet.snapshot->tops[top].id);
     }
@@ -241,16 +242,15 @@ void WorksheetPage::removeRows() {
     QString question =
         count == 1 ? tr("Remove the row \"%1\"?")
                          .arg(rowWords(sheet, static_cast<std::size_t>(sheet.rowOf(rows.front()))))
-                   : tr("Remove %n rows?", nullptr, count);
-    if (used > 0) {
+                   : tr("Remove %1 rows?").arg(count);
+    if (!trees.empty()) {
         QStringList names;
         for (const project::Id& id : trees)
             names.append(QString::fromStdString(id));
         question +=
             QStringLiteral("\n\n") +
-            tr("%n of them are used in the trees %1. Their events stay there, with name and "
-               "figures, but without a row.",
-               nullptr, used)
+            tr("Used in the trees %1. The events stay there, with name and figures, but without a "
+               "row.")
                 .arg(names.join(QStringLiteral(", ")));
     }
     if (!questions.agree(this, question)) return;

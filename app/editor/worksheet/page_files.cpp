@@ -25,6 +25,10 @@ namespace {
 constexpr const char* kImport = QT_TRANSLATE_NOOP("Edits", "Import %1");
 constexpr double kMargin = 10; // of the paper, mm
 
+QString rowCount(int rows) {
+    return rows == 1 ? WorksheetPage::tr("1 row") : WorksheetPage::tr("%1 rows").arg(rows);
+}
+
 } // namespace
 
 void WorksheetPage::importTable() {
@@ -32,7 +36,7 @@ void WorksheetPage::importTable() {
     if (!questions.run(dialog) || !dialog.import()) return;
     const auto import = dialog.import();
     const Snapshot seen = m_session.project();
-    const QString rows = tr("%n rows", nullptr, static_cast<int>(import->taken()));
+    const QString rows = rowCount(static_cast<int>(import->taken()));
     const worksheet::ImportWish wish = dialog.wish();
     std::vector<NotTaken> notTaken;
     if (!apply([&](const project::Project& project) -> project::edits::Result {
@@ -51,11 +55,10 @@ void WorksheetPage::importTable() {
         return;
     if (notTaken.empty()) {
         m_report->putAway();
-        emit said(tr("%1 imported.").arg(rows));
+        emit said(tr("Imported: %1.").arg(rows));
     } else {
-        m_report->tell(tr("%1 imported; %2 were not taken:")
-                           .arg(rows, tr("%n rows", nullptr, static_cast<int>(notTaken.size()))),
-                       std::move(notTaken));
+        const QString refused = rowCount(static_cast<int>(notTaken.size()));
+        m_report->tell(tr("Imported: %1. Not taken: %2.").arg(rows, refused), std::move(notTaken));
     }
 }
 

@@ -111,8 +111,7 @@ void WorksheetPage::showState() {
     const SheetData& sheet = m_grid->sheet();
     const Arrangement& arrangement = m_grid->arrangement();
     const int all = static_cast<int>(sheet.rows()), seen = static_cast<int>(m_grid->rowsPassing());
-    QString words =
-        seen == all ? tr("%n rows", nullptr, all) : tr("%1 of %2 rows").arg(seen).arg(all);
+    QString words = seen == all ? tr("Rows: %1").arg(all) : tr("Rows: %1 of %2").arg(seen).arg(all);
     if (m_grid->mayBeOutOfOrder() && all > 0)
         words += QLatin1Char(' ') + tr("(changed since they were sorted: Ctrl+Shift+L)");
     if (m_effects->isWorking()) words += QLatin1Char(' ') + tr("(working out end effects ...)");
@@ -130,7 +129,11 @@ void WorksheetPage::showState() {
                  : tr("No row passes the filter.\nCtrl+Shift+E shows every row."));
     const QSignalBlocker mode(m_mode), filter(m_filter);
     const QString operating = QString::fromStdString(sheet.snapshot->operatingMode);
-    if (!m_mode->hasFocus() && m_mode->text() != operating) m_mode->setText(operating);
+    if (!m_mode->hasFocus() && m_mode->text() != operating) {
+        m_mode->setText(operating);
+        m_mode->setCursorPosition(0);
+        m_mode->setToolTip(operating);
+    }
     if (!m_filter->hasFocus() && m_filter->text() != arrangement.words)
         m_filter->setText(arrangement.words);
     m_dormant->setChecked(arrangement.dormantOnly);
@@ -138,7 +141,7 @@ void WorksheetPage::showState() {
     const int more =
         static_cast<int>(standingCautions().size() + sheet.snapshot->cautions.size()) - 1;
     m_caution->setText(
-        tr("! %1 There are %n more cautions.", nullptr, more).arg(standingCautions().front()));
+        tr("! %1 There are %2 more cautions.").arg(standingCautions().front()).arg(more));
 }
 
 void WorksheetPage::showCell() {
@@ -146,6 +149,7 @@ void WorksheetPage::showCell() {
     if (!now.isValid() || m_grid->isGroup(now.row())) {
         m_cellTitle->clear();
         m_cell->clear();
+        m_cell->setPlaceholderText(tr("Choose a cell: its whole text stands here."));
         return;
     }
     const SheetColumn& column = m_grid->columnAt(now.column());

@@ -7,6 +7,8 @@
 #include <QCoreApplication>
 #include <QPainter>
 
+#include <algorithm>
+
 namespace cutwater::editor {
 
 namespace paper {
@@ -15,7 +17,9 @@ QString paperText(const PaperOrder& order, int row, int column) {
     const worksheet::Cell cell =
         order.data->cell(static_cast<std::size_t>(row), column, order.figures);
     if (const auto* number = std::get_if<double>(&cell)) return shownNumber(*number);
-    return QString::fromStdString(worksheet::toText(cell));
+    // Several texts in one cell: one a line.
+    return QString::fromStdString(worksheet::toText(cell))
+        .replace(QStringLiteral(" | "), QStringLiteral("\n"));
 }
 
 } // namespace paper
@@ -48,25 +52,25 @@ public:
 
 private:
     void use(double points, bool bold, bool italic = false) {
-        QFont font = m_order.font;
-        font.setPixelSize(100); // scaled by hand: printers round small sizes
-        font.setBold(bold);
-        font.setItalic(italic);
-        m_painter.setFont(font);
-        m_scale = points / 100;
+        m_font = hundredOf(m_order.font);
+        m_font.setBold(bold);
+        m_font.setItalic(italic);
+        m_points = points;
     }
 
     // Answers whether all of it was drawn.
-    bool text(const QRectF& place, int flags, const QString& text) {
+    bool text(const QRectF& place, Qt::Alignment flags, const QString& text) {
+        const Qt::Alignment side = flags & Qt::AlignHorizontal_Mask;
+        const double tall = textHeight(m_font, m_points, text, place.width());
+        const double down =
+            flags & Qt::AlignVCenter ? std::max((place.height() - tall) / 2, 0.0) : 0.0;
         m_painter.save();
-        m_painter.setClipRect(place);
-        m_painter.translate(place.topLeft());
-        m_painter.scale(m_scale, m_scale);
-        QRectF drawn;
-        m_painter.drawText(QRectF(0, 0, place.width() / m_scale, place.height() / m_scale),
-                           flags | Qt::TextWordWrap | Qt::TextWrapAnywhere, text, &drawn);
+        m_painter.setClipRect(place.adjusted(-1, -1, 1, 1));
+        m_painter.translate(place.left(), place.top() + down);
+        m_painter.scale(m_points / 100, m_points / 100);
+        textHeight(m_font, m_points, text, place.width(), &m_painter, side);
         m_painter.restore();
-        return drawn.height() * m_scale <= place.height() + 0.5;
+        return tall <= place.height() + 0.5;
     }
 
     void top() {
@@ -154,7 +158,7 @@ private:
 
     void words(const QStringList& sentences) {
         double y = kTop;
-        const QFontMetricsF hundred = measure(m_order.font);
+        const QFont hundred = hundredOf(m_order.font);
         for (const QString& sentence : sentences) {
             const double tall = textHeight(hundred, kWords, sentence, m_width);
             use(kWords, false);
@@ -179,7 +183,8 @@ private:
     const PaperOrder& m_order;
     double m_width, m_height;
     int m_pages;
-    double m_scale = 1;
+    QFont m_font;
+    double m_points = 1;
 };
 
 } // namespace

@@ -7,9 +7,11 @@
 
 #include <QCoreApplication>
 #include <QFontMetricsF>
+#include <QPainter>
+#include <QTextLayout>
 
 #include <algorithm>
-#include <numeric>
+#include <map>
 
 namespace cutwater::editor {
 
@@ -21,27 +23,42 @@ struct Words {
 
 constexpr double kTightest = 0.62; // of the usual widths, where that brings all on one sheet
 
-double widthOf(int place, double letter) {
-    return sheetColumns()[static_cast<std::size_t>(place)].width * letter + 2 * paper::kPad;
+struct Widths {
+    double usual = 0, least = 0; // points
+};
+
+Widths widthOf(int place, const QFont& hundred, double letter) {
+    using namespace paper;
+    const SheetColumn& column = sheetColumns()[static_cast<std::size_t>(place)];
+    QFont bold = hundred;
+    bold.setBold(true);
+    double least = wordWidth(bold, kHead, column.title);
+    if (column.kind == worksheet::ColumnKind::number)
+        least = std::max(least, wordWidth(hundred, kText, QStringLiteral("0.0008765")));
+    if (column.editor == CellEditor::date || column.id == "next-test")
+        least = std::max(least, wordWidth(hundred, kText, QStringLiteral("0000-00-00 |")));
+    least += 2 * kPad + 1;
+    return {std::max(column.width * letter + 2 * kPad, least), least};
 }
 
 // Columns side by side on one sheet.
-std::vector<std::vector<int>> strips(const PaperOrder& order, double width, double letter) {
-    double total = 0;
+std::vector<std::vector<int>> strips(const PaperOrder& order, double width,
+                                     const std::map<int, Widths>& widths) {
+    double tight = 0;
     for (const int place : order.columns)
-        total += widthOf(place, letter);
-    if (total * kTightest <= width) return {order.columns};
+        tight += std::max(widths.at(place).least, widths.at(place).usual * kTightest);
+    if (tight <= width) return {order.columns};
     const auto frozen = static_cast<std::size_t>(
         std::clamp(order.frozen, 0, static_cast<int>(order.columns.size())));
     const std::vector<int> standing(order.columns.begin(),
                                     order.columns.begin() + std::ptrdiff_t(frozen));
     double base = 0;
     for (const int place : standing)
-        base += widthOf(place, letter);
+        base += widths.at(place).usual;
     std::vector<std::vector<int>> all;
     double used = 0;
     for (std::size_t i = frozen; i < order.columns.size(); ++i) {
-        const double more = widthOf(order.columns[i], letter);
+        const double more = widths.at(order.columns[i]).usual;
         if (all.empty() || used + more > width * 1.05) {
             all.push_back(standing);
             used = base;
@@ -53,32 +70,64 @@ std::vector<std::vector<int>> strips(const PaperOrder& order, double width, doub
     return all;
 }
 
+// Every column gets what it needs at least; the rest goes by what is usual.
+std::vector<double> leftsOf(const std::vector<int>& columns, const std::map<int, Widths>& widths,
+                            double width) {
+    double least = 0, more = 0;
+    for (const int place : columns) {
+        least += widths.at(place).least;
+        more += widths.at(place).usual - widths.at(place).least + 1;
+    }
+    std::vector<double> lefts;
+    double left = 0;
+    const double squeeze = least > width ? width / least : 1;
+    for (const int place : columns) {
+        const Widths& one = widths.at(place);
+        lefts.push_back(left);
+        left +=
+            one.least * squeeze + std::max(width - least, 0.0) * (one.usual - one.least + 1) / more;
+    }
+    lefts.push_back(width);
+    return lefts;
+}
+
 } // namespace
 
 namespace paper {
 
-QFont fontOf(const PaperOrder& order, double points, bool bold) {
-    QFont font = order.font;
-    font.setPointSizeF(points);
-    font.setBold(bold);
-    return font;
+QFont hundredOf(const QFont& font) {
+    QFont hundred = font;
+    hundred.setPixelSize(100);
+    return hundred;
 }
 
-// At 72 dots an inch a point is a dot.
-QFontMetricsF measure(const QFont& font) {
-    QFont exact = font;
-    exact.setPixelSize(100);
-    return QFontMetricsF(exact);
-}
-
-double textHeight(const QFontMetricsF& hundred, double points, const QString& text, double width) {
-    if (text.isEmpty()) return 0;
+double textHeight(const QFont& hundred, double points, const QString& text, double width,
+                  QPainter* painter, Qt::Alignment side) {
     const double scale = points / 100;
-    return hundred
-               .boundingRect(QRectF(0, 0, std::max(width / scale, 1.0), 1e7),
-                             Qt::TextWordWrap | Qt::TextWrapAnywhere, text)
-               .height() *
-           scale;
+    QTextOption option(side);
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    double y = 0;
+    for (const QString& paragraph : text.split(u'\n')) {
+        QTextLayout layout(paragraph, hundred);
+        layout.setTextOption(option);
+        layout.beginLayout();
+        for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+            line.setLineWidth(std::max(width / scale, 1.0));
+            line.setPosition({0, y});
+            y += line.height();
+        }
+        layout.endLayout();
+        if (painter) layout.draw(painter, {0, 0});
+    }
+    return y * scale;
+}
+
+double wordWidth(const QFont& hundred, double points, const QString& text) {
+    const QFontMetricsF metrics(hundred);
+    double widest = 0;
+    for (const QString& word : text.split(u' '))
+        widest = std::max(widest, metrics.horizontalAdvance(word));
+    return widest * points / 100;
 }
 
 } // namespace paper
@@ -101,21 +150,16 @@ QStringList paperWords(const PaperOrder& order) {
 
 std::vector<PaperPage> layOut(const PaperOrder& order, double width, double height) {
     using namespace paper;
-    const QFontMetricsF hundred = measure(order.font);
-    const double letter = hundred.averageCharWidth() * kText / 100;
+    const QFont hundred = hundredOf(order.font);
+    const double letter = QFontMetricsF(hundred).averageCharWidth() * kText / 100;
+    std::map<int, Widths> widths;
+    for (const int place : order.columns)
+        widths[place] = widthOf(place, hundred, letter);
     std::vector<PaperPage> pages;
-    for (const std::vector<int>& columns : strips(order, width, letter)) {
-        double total = 0;
-        for (const int place : columns)
-            total += widthOf(place, letter);
+    for (const std::vector<int>& columns : strips(order, width, widths)) {
         PaperPage fresh;
         fresh.columns = columns;
-        double left = 0;
-        for (const int place : columns) {
-            fresh.lefts.push_back(left);
-            left += widthOf(place, letter) * width / total;
-        }
-        fresh.lefts.push_back(width);
+        fresh.lefts = leftsOf(columns, widths, width);
         PaperPage page = fresh;
         double y = 0;
         const auto turn = [&] {

@@ -4,7 +4,9 @@
 
 #include "app/editor/worksheet/paper.h"
 
-#include <QFontMetricsF>
+#include <QFont>
+
+class QPainter;
 
 namespace cutwater::editor::paper {
 
@@ -18,10 +20,13 @@ inline constexpr double kTop = 44;     // room above the table: project, mode, d
 inline constexpr double kHeading = 22; // height of the headings of the columns
 inline constexpr double kFoot = 26;    // room below: page and caution
 
-QFont fontOf(const PaperOrder& order, double points, bool bold);
-// Metrics of the font at 100 dots: to be scaled.
-QFontMetricsF measure(const QFont& font);
-double textHeight(const QFontMetricsF& hundred, double points, const QString& text, double width);
+// The font at 100 dots: to be scaled, for printers round small sizes.
+QFont hundredOf(const QFont& font);
+// Wrapped between words where that is possible. Draws where there is a painter.
+double textHeight(const QFont& hundred, double points, const QString& text, double width,
+                  QPainter* painter = nullptr, Qt::Alignment side = Qt::AlignLeft);
+// Of the longest word.
+double wordWidth(const QFont& hundred, double points, const QString& text);
 QString paperText(const PaperOrder& order, int row, int column);
 
 } // namespace cutwater::editor::paper

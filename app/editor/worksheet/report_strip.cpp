@@ -34,6 +34,7 @@ SheetReportStrip::SheetReportStrip(QWidget* parent)
     m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_list->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_list->verticalHeader()->hide();
+    m_list->verticalHeader()->setDefaultSectionSize(fontMetrics().lineSpacing() + 6);
     m_list->horizontalHeader()->setStretchLastSection(true);
     m_list->setMaximumHeight(180);
     connect(m_show, &QPushButton::toggled, this, &SheetReportStrip::showList);
@@ -107,7 +108,8 @@ void SheetReportStrip::showList(bool shown) {
             m_list->setItem(static_cast<int>(i), column, item);
         }
     }
-    m_list->resizeColumnsToContents();
+    for (int column = 0; column < 3; ++column)
+        m_list->resizeColumnToContents(column);
     for (int column = 0; column < 3; ++column)
         m_list->setColumnWidth(column, std::min(m_list->columnWidth(column), 260));
 }

@@ -65,16 +65,16 @@ void addRow(std::vector<SheetColumn>& all) {
                        Words::tr("What makes up for it.")));
     all.push_back(made("proved-by", Words::tr("Proved by"), text, 22,
                        Words::tr("The test that proves the compensating provision.")));
-    all.push_back(made("proved-on", Words::tr("Proved on"), date, 12,
+    all.push_back(made("proved-on", Words::tr("Proved on"), date, 15,
                        Words::tr("When that test last did; a date like 2026-02-28.")));
     all.push_back(made("dormant", Words::tr("Dormant"), yesNo, 9,
                        Words::tr("Nobody sees it until a test or a demand.")));
-    all.push_back(made("test-interval", Words::tr("Tested every"), interval, 11,
+    all.push_back(made("test-interval", Words::tr("Tested every"), interval, 14,
                        Words::tr("Time between two tests of a dormant part, like 4 wk. Its failure "
                                  "model has to be of the tested kind.")));
     all.push_back(
-        made("last-test", Words::tr("Last test"), date, 12, Words::tr("A date like 2026-02-28.")));
-    all.push_back(made("next-test", Words::tr("Next test"), none, 12,
+        made("last-test", Words::tr("Last test"), date, 15, Words::tr("A date like 2026-02-28.")));
+    all.push_back(made("next-test", Words::tr("Next test"), none, 15,
                        Words::tr("Worked out: the last test and the interval.")));
 }
 
@@ -88,10 +88,10 @@ void addRatings(std::vector<SheetColumn>& all) {
     all.push_back(made("detection-rating", Words::tr("D"), detectionRating, 5,
                        Words::tr("Detection, from 1 to 10: 10 is not seen at all.")));
     all.push_back(made("rpn", Words::tr("RPN"), none, 7, QLatin1String(worksheet::kRpnWarning)));
-    all.push_back(made("computed-occurrence", Words::tr("O by frequency"), none, 10,
+    all.push_back(made("computed-occurrence", Words::tr("O by frequency"), none, 15,
                        Words::tr("Worked out: the rating that the computed frequency has on the "
                                  "scale.")));
-    all.push_back(made("frequency", Words::tr("Frequency [/y]"), none, 11,
+    all.push_back(made("frequency", Words::tr("Frequency [/y]"), none, 15,
                        Words::tr("Worked out from the failure model, per year of the calendar.")));
     all.push_back(made("frequency-how", Words::tr("From"), none, 24,
                        Words::tr("How the frequency was worked out, or why there is none.")));
@@ -119,12 +119,12 @@ void addRatings(std::vector<SheetColumn>& all) {
 void addTrees(std::vector<SheetColumn>& all) {
     all.push_back(made("trees", Words::tr("In trees"), none, 16,
                        Words::tr("Worked out: the top events in whose tree it is.")));
-    all.push_back(made("effect-tree", Words::tr("Tree of the end effect"), none, 16,
+    all.push_back(made("effect-tree", Words::tr("Tree of the end effect"), none, 21,
                        Words::tr("Worked out: the top event that answers for the end effect.")));
-    all.push_back(made("effect-probability", Words::tr("End effect: probability"), none, 13,
+    all.push_back(made("effect-probability", Words::tr("End effect: probability"), none, 22,
                        Words::tr("Worked out from the tree of the end effect. Compare it with the "
                                  "severity of the row.")));
-    all.push_back(made("effect-frequency", Words::tr("End effect [/y]"), none, 13,
+    all.push_back(made("effect-frequency", Words::tr("End effect [/y]"), none, 15,
                        Words::tr("Worked out from the tree of the end effect, per year of the "
                                  "calendar. Compare it with the severity of the row.")));
     for (auto column = all.end() - 2; column != all.end(); ++column)
@@ -137,11 +137,11 @@ void addActions(std::vector<SheetColumn>& all) {
                                  "and state stand in the same order.")));
     all.push_back(made("owner", Words::tr("Owner"), lines, 14,
                        Words::tr("Who does it, one a line: a role.")));
-    all.push_back(made("due", Words::tr("Due"), date, 12, Words::tr("A date like 2026-02-28.")));
+    all.push_back(made("due", Words::tr("Due"), date, 15, Words::tr("A date like 2026-02-28.")));
     all.push_back(made("state", Words::tr("State"), states, 12,
                        Words::tr("Done is not proved: somebody has to show that it helped.")));
     all.push_back(
-        made("done-on", Words::tr("Done on"), date, 12, Words::tr("A date like 2026-02-28.")));
+        made("done-on", Words::tr("Done on"), date, 15, Words::tr("A date like 2026-02-28.")));
     all.push_back(
         made("proof", Words::tr("How it was proved"), lines, 24,
              Words::tr("How it was shown that the action helped, or why it was dropped.")));

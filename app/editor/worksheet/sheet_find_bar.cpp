@@ -100,7 +100,7 @@ void SheetFindBar::tellCount(int cells, int places, int changes) {
     else if (cells == 0)
         m_count->setText(tr("Found nowhere."));
     else
-        m_count->setText(tr("Found in %1 cells, at %2 places; replacing changes %3 cells.")
+        m_count->setText(tr("Cells found: %1. Places: %2. Cells that a replacement changes: %3.")
                              .arg(cells)
                              .arg(places)
                              .arg(changes));

@@ -103,6 +103,7 @@ WorksheetPage::WorksheetPage(Session& session, Selection& selection, sdk::Host& 
                     if (column.title == title) return showRow(id, column.id);
                 showRow(id);
             });
+    connect(m_grid, &QAbstractItemModel::modelReset, this, &WorksheetPage::showCell);
     connect(m_find, &SheetFindBar::changed, this, &WorksheetPage::countFound);
     connect(m_find, &SheetFindBar::nextWished, this, &WorksheetPage::goToNext);
     connect(m_find, &SheetFindBar::replaceAllWished, this, &WorksheetPage::replaceAll);
