@@ -250,7 +250,8 @@ bool CellDelegate::eventFilter(QObject* watched, QEvent* event) {
         // While a cell is typed in, its keys are the field's.
         auto* press = static_cast<QKeyEvent*>(event);
         if (press->key() == Qt::Key_Return || press->key() == Qt::Key_Enter ||
-            press->key() == Qt::Key_Delete || press->key() == Qt::Key_Semicolon) {
+            press->key() == Qt::Key_Delete || press->key() == Qt::Key_Semicolon ||
+            press->key() == Qt::Key_Down || press->key() == Qt::Key_Insert) {
             press->accept();
             return true;
         }

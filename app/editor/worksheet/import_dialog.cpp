@@ -155,6 +155,7 @@ void TableImportDialog::readHeadings() {
                                          0}}
                     : records.problems()));
     m_header = records->front().cells;
+    tellSeparator();
     m_matching->setRowCount(static_cast<int>(m_header.size()));
     for (int row = 0; row < m_matching->rowCount(); ++row) {
         const std::string& heading = m_header[static_cast<std::size_t>(row)];
@@ -177,6 +178,18 @@ void TableImportDialog::readHeadings() {
         m_matching->setCellWidget(row, 1, choice);
     }
     look();
+}
+
+// Which one "most often" is here.
+void TableImportDialog::tellSeparator() {
+    if (m_separator->currentData().toInt() != 0) return;
+    for (int i = 1; i < m_separator->count(); ++i) {
+        const auto as =
+            worksheet::readDelimited(m_text, static_cast<char>(m_separator->itemData(i).toInt()));
+        if (as && !as->empty() && as->front().cells == m_header)
+            return m_separator->setItemText(
+                0, tr("%1 (seen in the first line)").arg(m_separator->itemText(i)));
+    }
 }
 
 QComboBox* TableImportDialog::choiceFor(int column) const {

@@ -40,6 +40,7 @@ public:
 private:
     void chooseFile();
     void readHeadings();
+    void tellSeparator();
     void look();
     void showOutcome(std::shared_ptr<project::Outcome<worksheet::Import>> outcome);
     void fillRows();

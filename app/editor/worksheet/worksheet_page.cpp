@@ -190,6 +190,10 @@ QWidget* WorksheetPage::makeTools() {
         wanted.dormantOnly = only;
         arrange(wanted);
     });
+    for (QComboBox* box : {m_sets, m_groups}) {
+        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        box->setMinimumContentsLength(10);
+    }
     line->addWidget(m_dormant);
     m_filter = new QLineEdit(tools);
     m_filter->setObjectName("filterText");
@@ -218,21 +222,22 @@ QWidget* WorksheetPage::makeFacts() {
     m_mode = new QLineEdit(facts);
     m_mode->setObjectName("operatingMode");
     m_mode->setPlaceholderText(tr("not stated: a surveyor will ask"));
-    m_mode->setMinimumWidth(220);
+    m_mode->setMinimumWidth(140);
     mode->setBuddy(m_mode);
     connect(m_mode, &QLineEdit::editingFinished, this, &WorksheetPage::editMode);
     m_rpn = new QLabel(facts);
     m_rpn->setObjectName("rpnWarning");
     m_rpn->setText(
         tr("! RPN multiplies ranks: it is no measure of risk. Look at the severity first."));
+    m_rpn->setWordWrap(true); // in a narrow window on two lines, rather than a wide window
+    m_rpn->setMinimumWidth(200);
     m_rpn->setToolTip(QLatin1String(worksheet::kRpnWarning));
     m_count = new QLabel(facts);
     m_count->setObjectName("rowCount");
     m_count->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     line->addWidget(mode);
-    line->addWidget(m_mode, 1);
-    line->addWidget(m_rpn);
-    line->addStretch();
+    line->addWidget(m_mode, 2);
+    line->addWidget(m_rpn, 2);
     line->addWidget(m_count);
     return facts;
 }
