@@ -113,11 +113,13 @@ private:
         group.kind = "frame";
         group.title = "title and caution";
         words(group, {kMargin, kMargin + 14}, Anchor::start, 14, true, kBlack, "Risk matrix");
-        words(group, {kMargin, kMargin + 30}, Anchor::start, kNormal, false, kBlack,
-              wrap(fmt::format("{}{}{}", m_project.name, m_project.plant.empty() ? "" : "; ",
-                               m_project.plant),
-                   kWidth - 2 * kMargin, 1, kNormal, false, m_lettering.measure)
-                  .front());
+        // A project without a name has no such line.
+        const auto name = wrap(fmt::format("{}{}{}", m_project.name,
+                                           m_project.plant.empty() ? "" : "; ", m_project.plant),
+                               kWidth - 2 * kMargin, 1, kNormal, false, m_lettering.measure);
+        if (!name.empty())
+            words(group, {kMargin, kMargin + 30}, Anchor::start, kNormal, false, kBlack,
+                  name.front());
         const auto& source = m_risks.matrix.source;
         words(group, {kMargin, kMargin + 44}, Anchor::start, kSmall, false, kSoft,
               fmt::format("RI = FI + SI; {}{}. Revision {}, {}.", matrixName(),

@@ -15,6 +15,18 @@ project::Problem problem(std::string what, std::string remedy) {
 
 } // namespace
 
+project::FailureMode copyOf(const Mode& mode, const project::Id& component) {
+    project::FailureMode copy = mode.facts;
+    copy.libraryMode = mode.facts.id;
+    copy.id = component + "." + mode.facts.id;
+    copy.component = component;
+    if (!mode.noRate.empty()) {
+        if (!copy.remark.empty()) copy.remark += ' ';
+        copy.remark += "No rate: " + mode.noRate;
+    }
+    return copy;
+}
+
 project::Outcome<project::Project> take(const project::Project& project, const Library& library,
                                         const ComponentType& type, const TakeWish& wish) {
     const project::Index index(project);
@@ -41,17 +53,10 @@ project::Outcome<project::Project> take(const project::Project& project, const L
     component.origin = project::LibraryOrigin{library.id, type.id, type.revision, {}};
     component.remark = type.remark;
     for (const Mode& mode : type.modes) {
-        project::FailureMode copy = mode.facts;
-        copy.libraryMode = mode.facts.id;
-        copy.id = wish.id + "." + mode.facts.id;
-        copy.component = wish.id;
+        project::FailureMode copy = copyOf(mode, wish.id);
         if (index.mode(copy.id))
             return problem(fmt::format("there is a failure mode {} already", copy.id),
                            "choose another id for the component");
-        if (!mode.noRate.empty()) {
-            if (!copy.remark.empty()) copy.remark += ' ';
-            copy.remark += "No rate: " + mode.noRate;
-        }
         made.modes.push_back(std::move(copy));
     }
     made.components.push_back(std::move(component));

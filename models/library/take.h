@@ -24,6 +24,9 @@ struct TakeWish {
 project::Outcome<project::Project> take(const project::Project& project, const Library& library,
                                         const ComponentType& type, const TakeWish& wish);
 
+// A failure mode of the type as one of the component: its id is COMPONENT.MODE.
+project::FailureMode copyOf(const Mode& mode, const project::Id& component);
+
 enum class NewsKind {
     libraryMissing, // no library of that id is at hand
     typeGone,       // the library no longer has the type

@@ -39,6 +39,7 @@ RiskPicture placeRisks(const project::Project& project, const project::Index& in
                 picture.cancelled = true;
                 return picture;
             }
+            picture.groups.insert(figures.groups.begin(), figures.groups.end());
             RiskItem& item = picture.items.emplace_back();
             item.isTop = true;
             item.position = i;

@@ -7,6 +7,7 @@
 #include "models/worksheet/top_figures.h"
 
 #include <functional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -30,6 +31,7 @@ struct RiskPicture {
     project::RiskMatrix matrix;
     std::vector<RiskItem> items; // top events first, then modes, each in the order of the project
     bool cancelled = false;
+    std::set<std::size_t> groups; // common-cause groups that were counted
     // Those that can be placed at these indices.
     std::vector<const RiskItem*> at(int frequency, int severity) const;
 };

@@ -5,6 +5,7 @@
 #include "models/reliability/event_model.h"
 #include "models/reliability/profile_reader.h"
 #include "models/reliability/top_event.h"
+#include "models/reliability/top_variables.h"
 #include "models/reliability/tree_formula.h"
 #include "models/worksheet/frequency.h"
 
@@ -18,40 +19,53 @@ constexpr std::uint64_t kNodesPerModule = 30'000'000; // as the analyses of tree
 constexpr double kMostBreakpoints = 200'000;          // of a year: more would take minutes
 
 struct Solved {
-    reliability::TreeFormula tree;
+    reliability::TopVariables variables;
     logic::Solution solution;
+
+    // The groups' shares, by groups().
+    std::vector<std::vector<double>> shares(const project::Project& project,
+                                            const project::Index& index) const {
+        return reliability::sharesOf(project, index, variables.groups());
+    }
+    std::vector<std::size_t> events() const {
+        return variables.eventsOf(solution.relevantVariables());
+    }
 };
 
 // Fills `how` where it fails.
 std::optional<double> probabilityOf(const project::Project& project, const project::Index& index,
                                     const Solved& solved, std::string& how) {
-    std::vector<double> q(solved.tree.eventOfVariable.size(), 0);
-    for (const std::uint32_t variable : solved.solution.relevantVariables()) {
-        const project::Event& event = project.events[solved.tree.eventOfVariable[variable]];
-        const auto probability = reliability::probabilityOf(project, index, event, {});
+    std::vector<double> ofEvent(project.events.size(), 0);
+    for (const std::size_t position : solved.events()) {
+        const auto probability =
+            reliability::probabilityOf(project, index, project.events[position], {});
         if (!probability) {
             how = probability.problems().front().what;
             return {};
         }
-        q[variable] = probability->value;
+        ofEvent[position] = probability->value;
     }
-    return solved.solution.probability(q).occurs;
+    return solved.solution
+        .probability(
+            solved.variables.probabilities(project, solved.shares(project, index), ofEvent))
+        .occurs;
 }
 
 void addFrequency(TopFigures& figures, const project::Project& project, const project::Index& index,
                   Solved solved, const TopLimits& limits) {
-    std::vector<reliability::EventProfile> profiles(solved.tree.eventOfVariable.size());
+    std::vector<reliability::EventProfile> ofEvent(project.events.size());
     reliability::ProfileWish wish;
     wish.steady = true;
-    for (const std::uint32_t variable : solved.solution.relevantVariables()) {
-        const project::Event& event = project.events[solved.tree.eventOfVariable[variable]];
-        const auto course = reliability::courseOf(index, event, wish);
+    for (const std::size_t position : solved.events()) {
+        const auto course = reliability::courseOf(index, project.events[position], wish);
         if (!course) {
             figures.how = course.problems().front().what;
             return;
         }
-        profiles[variable] = course->profile;
+        ofEvent[position] = course->profile;
     }
+    std::vector<reliability::EventProfile> profiles =
+        solved.variables.profiles(solved.shares(project, index), ofEvent);
     const bool coherent = solved.solution.coherent();
     const reliability::TopCourse course(std::move(solved.solution), std::move(profiles));
     if (course.breakpointCount(kHoursPerYear) > kMostBreakpoints) {
@@ -83,11 +97,25 @@ TopFigures topFiguresOf(const project::Project& project, const project::Index& i
                         const project::TopEvent& top, const TopLimits& limits) {
     TopFigures figures;
     reliability::TreeFormula tree = reliability::toFormula(project, index, top.node.id);
+    std::optional<reliability::TopVariables> variables;
+    if (limits.commonCauses && !project.commonCauses.empty()) {
+        auto expanded = reliability::withCommonCauses(project, index, tree);
+        if (!expanded) {
+            figures.how = expanded.problems().front().what;
+            return figures;
+        }
+        if (!expanded->groups.empty()) variables.emplace(std::move(*expanded));
+    }
+    if (!variables) variables.emplace(tree);
+    figures.groups = variables->groups();
+    const bool counted = !figures.groups.empty();
     logic::Limits engine;
     engine.memoryBytes = limits.memoryBytes;
     engine.stop = limits.stop;
     engine.nodesPerModule = kNodesPerModule;
-    const logic::SolveOutcome outcome = logic::solve(tree.formula, tree.top, engine);
+    const logic::SolveOutcome outcome =
+        logic::solve(counted ? variables->causes().formula : tree.formula,
+                     counted ? variables->causes().top : tree.top, engine);
     if (outcome.stop == logic::Stop::cancelled) {
         figures.cancelled = true;
         return figures;
@@ -96,7 +124,7 @@ TopFigures topFiguresOf(const project::Project& project, const project::Index& i
         figures.how = "its tree does not fit into the memory that is allowed";
         return figures;
     }
-    Solved solved{std::move(tree), *outcome.solution};
+    Solved solved{std::move(*variables), *outcome.solution};
     figures.probability = probabilityOf(project, index, solved, figures.how);
     const project::Quantity* asked = top.asked ? index.resolved(*top.asked) : nullptr;
     if (!asked) {

@@ -2,7 +2,7 @@
 #include "plugins/cause-proposals/cause_proposals.h"
 
 #include "models/project/index.h"
-#include "models/worksheet/cause_proposals.h"
+#include "models/worksheet/accept_cause.h"
 #include "plugins/sdk/tree/cautions.h"
 
 #include <fmt/format.h>
@@ -38,7 +38,8 @@ sdk::Answer<sdk::Result> CauseProposalsPlugin::run(const project::Project& proje
     const std::string wanted = "same " + values.text("shared").value_or("any");
     sdk::Table table{"proposals",
                      "Common causes to think about",
-                     {{"shared", "What is shared", ColumnType::text, ""},
+                     {{"proposal", "Proposal", ColumnType::text, ""},
+                      {"shared", "What is shared", ColumnType::text, ""},
                       {"by", "Which", ColumnType::text, ""},
                       {"events", "Events", ColumnType::text, ""},
                       {"count", "Number", ColumnType::integer, ""},
@@ -48,7 +49,8 @@ sdk::Answer<sdk::Result> CauseProposalsPlugin::run(const project::Project& proje
                      {},
                      {}};
     sdk::Result result;
-    for (const worksheet::CauseProposal& one : found.proposals) {
+    for (std::size_t position = 0; position < found.proposals.size(); ++position) {
+        const worksheet::CauseProposal& one = found.proposals[position];
         if (wanted != "same any" && wanted != word(one.kind)) continue;
         if (values.flag("new") && !one.groups.empty()) continue;
         std::vector<std::string> events, gates;
@@ -58,8 +60,9 @@ sdk::Answer<sdk::Result> CauseProposalsPlugin::run(const project::Project& proje
             gates.push_back(project.gates[gate].id);
         result.marks.push_back({"proposals", table.rows.size(), events});
         table.rows.push_back(
-            {std::string(word(one.kind)), one.shared, fmt::format("{}", fmt::join(events, ", ")),
-             static_cast<std::int64_t>(events.size()), fmt::format("{}", fmt::join(gates, ", ")),
+            {worksheet::causeId(position), std::string(word(one.kind)), one.shared,
+             fmt::format("{}", fmt::join(events, ", ")), static_cast<std::int64_t>(events.size()),
+             fmt::format("{}", fmt::join(gates, ", ")),
              one.groups.empty() ? Cell() : Cell(fmt::format("{}", fmt::join(one.groups, ", "))),
              one.reason});
     }

@@ -6,11 +6,13 @@
 #include "models/worksheet/top_figures.h"
 #include "plugins/sdk/cells.h"
 #include "plugins/sdk/tree/cautions.h"
+#include "plugins/sdk/tree/circumstances.h"
 #include "plugins/sdk/tree/common_causes.h"
 
 #include <fmt/format.h>
 
 #include <map>
+#include <set>
 
 namespace cutwater::coverage_plugin {
 namespace {
@@ -69,17 +71,20 @@ sdk::Table eventsTable(const Project& project, const Coverage& coverage) {
 
 struct Figures {
     std::map<std::size_t, worksheet::TopFigures> of;
+    std::set<std::size_t> groups; // common-cause groups that were counted
     bool cancelled = false;
 };
 
-Figures figuresFor(const Project& project, const project::Index& index, const sdk::Job& job) {
+Figures figuresFor(const Project& project, const project::Index& index, bool commonCauses,
+                   const sdk::Job& job) {
     Figures figures;
     for (std::size_t top = 0; top < project.tops.size(); ++top) {
         if (job.progress)
             job.progress(static_cast<double>(top) / static_cast<double>(project.tops.size()),
                          "computing " + project.tops[top].id);
-        figures.of[top] =
-            worksheet::topFiguresOf(project, index, project.tops[top], {job.memoryBytes, job.stop});
+        figures.of[top] = worksheet::topFiguresOf(project, index, project.tops[top],
+                                                  {job.memoryBytes, job.stop, commonCauses});
+        figures.groups.insert(figures.of[top].groups.begin(), figures.of[top].groups.end());
         if (figures.of[top].cancelled) {
             figures.cancelled = true;
             return figures;
@@ -128,15 +133,15 @@ sdk::Table effectsTable(const Project& project, const Coverage& coverage, const 
 } // namespace
 
 std::vector<sdk::Parameter> CoveragePlugin::parameters(const project::Project*) const {
-    return {};
+    return {sdk::tree::commonCauseParameter()};
 }
 
-sdk::Answer<sdk::Result> CoveragePlugin::run(const Project& project, const sdk::Values&,
+sdk::Answer<sdk::Result> CoveragePlugin::run(const Project& project, const sdk::Values& values,
                                              const sdk::Job& job) const {
     using Answer = sdk::Answer<sdk::Result>;
     const project::Index index(project);
     const Coverage coverage = worksheet::coverageOf(project, index);
-    const Figures figures = figuresFor(project, index, job);
+    const Figures figures = figuresFor(project, index, values.flag("common-cause"), job);
     if (figures.cancelled)
         return Answer::stopped(sdk::Ending::cancelled, {project::Severity::error,
                                                         "cancelled while a top event was computed",
@@ -165,7 +170,7 @@ sdk::Answer<sdk::Result> CoveragePlugin::run(const Project& project, const sdk::
              "Whether they need one is for people to say; `cutwater tree-proposals` makes a "
              "start.",
              coverage.modesInNoTree.size(), project.modes.size(), open, coverage.effects.size())});
-    sdk::tree::addIndependenceWarning(result.notes, project);
+    sdk::tree::addGroupNotes(result.notes, project, figures.groups, values.flag("common-cause"));
     sdk::tree::addCautions(result.notes, sdk::tree::CautionScope::figures, project);
     return Answer::of(std::move(result));
 }

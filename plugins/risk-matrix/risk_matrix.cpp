@@ -5,6 +5,7 @@
 #include "models/worksheet/risk_placement.h"
 #include "plugins/sdk/cells.h"
 #include "plugins/sdk/tree/cautions.h"
+#include "plugins/sdk/tree/circumstances.h"
 #include "plugins/sdk/tree/common_causes.h"
 
 #include <fmt/format.h>
@@ -140,7 +141,7 @@ std::vector<sdk::Parameter> RiskMatrixPlugin::parameters(const project::Project*
     what.choices = {"both", "modes", "tops"};
     what.standard = std::string("both");
     what.sentence = "place failure modes, top events, or both";
-    return {what};
+    return {what, sdk::tree::commonCauseParameter()};
 }
 
 sdk::Answer<sdk::Result> RiskMatrixPlugin::run(const project::Project& project,
@@ -152,7 +153,7 @@ sdk::Answer<sdk::Result> RiskMatrixPlugin::run(const project::Project& project,
     const std::string what = values.text("what").value_or("both");
     wish.modes = what != "tops";
     wish.tops = what != "modes";
-    wish.limits = {job.memoryBytes, job.stop};
+    wish.limits = {job.memoryBytes, job.stop, values.flag("common-cause")};
     wish.progress = job.progress;
     const RiskPicture picture = worksheet::placeRisks(project, index, wish);
     if (picture.cancelled)
@@ -186,7 +187,7 @@ sdk::Answer<sdk::Result> RiskMatrixPlugin::run(const project::Project& project,
         result.notes.push_back({NoteKind::assumption,
                                 "The matrix names no limits: which index may be borne is for those "
                                 "who sign, and for flag and class, to say."});
-    sdk::tree::addIndependenceWarning(result.notes, project);
+    sdk::tree::addGroupNotes(result.notes, project, picture.groups, wish.limits.commonCauses);
     sdk::tree::addCautions(result.notes, sdk::tree::CautionScope::figures, project);
     return Answer::of(std::move(result));
 }

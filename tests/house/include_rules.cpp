@@ -33,7 +33,8 @@ const Graph& modelsAllowed() {
 constexpr std::array kEditorRooms{
     "app/editor/session", "app/editor/selection", "app/editor/outline",  "app/editor/details",
     "app/editor/diagram", "app/editor/answers",   "app/editor/analyses", "app/editor/worksheet",
-    "app/editor/report",  "app/editor/exchange",  "app/editor/window",   "app/editor",
+    "app/editor/report",  "app/editor/exchange",  "app/editor/plant",    "app/editor/library",
+    "app/editor/risk",    "app/editor/proposals", "app/editor/window",   "app/editor",
 };
 
 std::size_t editorFloor(const std::string& room) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/editor/details/details_form.h"
 
+#include "app/editor/details/model_problems.h"
 #include "app/editor/outline/node_words.h"
 #include "models/project/edits/facts.h"
 #include "models/project/index.h"
@@ -108,30 +109,7 @@ void DetailsForm::showEvent(const project::Event& event, const project::FailureM
     const auto& model = mode ? mode->model : event.model;
     m_modelBox->setTitle(mode ? tr("Failure model of the failure mode") : tr("Failure model"));
     m_model->show(model, m_session.project()->parameters);
-    m_model->setProblems(problemsOf(model));
-}
-
-// validate() on a project of nothing but this: its sentences, without the place.
-QString DetailsForm::problemsOf(const project::FailureModel& model) const {
-    Project small;
-    small.parameters = m_session.project()->parameters;
-    project::Event event;
-    event.id = "event";
-    event.model = model;
-    small.events = {event};
-    project::TopEvent top;
-    top.id = "T";
-    top.node.id = "event";
-    small.tops = {top};
-    QStringList sentences;
-    for (const auto& problem : project::validate(small)) {
-        if (problem.where.find("event") == std::string::npos) continue; // of a parameter
-        QString text = sentence(problem);
-        text.remove(QStringLiteral(" of event event")).remove(QStringLiteral("event event: "));
-        text.replace(QStringLiteral("Event event"), tr("This event"));
-        sentences << text;
-    }
-    return sentences.join(QStringLiteral("\n"));
+    m_model->setProblems(problemsOf(model, m_session.project()->parameters));
 }
 
 void DetailsForm::showModes(const project::Id& current) {

@@ -34,7 +34,6 @@ private:
     void showPlaces();
     void showModes(const project::Id& current);
     bool apply(const Edit& edit);
-    QString problemsOf(const project::FailureModel& model) const;
 
     Session& m_session;
     Selection& m_selection;

@@ -78,6 +78,10 @@ QPair<QString, QString> helpFor(const QWidget* focus) {
         {"reportPage", {"report", "The report"}},
         {"importDialog", {"report", "Import and export"}},
         {"worksheetPage", {"worksheet", "The page of the editor"}},
+        {"plantPage", {"plant", {}}},
+        {"libraryPage", {"library", "In the editor"}},
+        {"riskPage", {"risk", {}}},
+        {"proposalsPage", {"proposals", {}}},
     };
     for (; focus; focus = focus->parentWidget()) {
         if (const auto found = pages.find(focus->objectName()); found != pages.end())

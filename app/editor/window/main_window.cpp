@@ -3,15 +3,23 @@
 
 #include "app/editor/details/details_form.h"
 #include "app/editor/diagram/panel.h"
+#include "app/editor/library/library_page.h"
 #include "app/editor/outline/outline_view.h"
+#include "app/editor/plant/plant_page.h"
+#include "app/editor/proposals/proposals_page.h"
 #include "app/editor/report/report_page.h"
+#include "app/editor/risk/risk_page.h"
 #include "app/editor/window/analyses_place.h"
 #include "app/editor/window/answers_dock.h"
 #include "app/editor/window/diagram_page.h"
 #include "app/editor/window/finder.h"
+#include "app/editor/window/library_place.h"
+#include "app/editor/window/plant_place.h"
 #include "app/editor/window/problems_dock.h"
 #include "app/editor/window/problems_list.h"
+#include "app/editor/window/proposals_place.h"
 #include "app/editor/window/report_place.h"
+#include "app/editor/window/risk_place.h"
 #include "app/editor/window/welcome_page.h"
 #include "app/editor/window/worksheet_place.h"
 #include "app/editor/worksheet/worksheet_page.h"
@@ -80,6 +88,13 @@ void MainWindow::makeViews() {
             [this](const QString& text) { statusBar()->showMessage(text, 10000); });
     connect(m_diagram, &DiagramPanel::exported, this,
             [this](bool, const QString& text) { statusBar()->showMessage(text, 10000); });
+    m_plant = addPlant(*m_pages, m_session, m_selection);
+    const auto say = [this](const QString& text) { statusBar()->showMessage(text, 10000); };
+    connect(m_plant, &PlantPage::sentence, this, say);
+    connect(addLibrary(*m_pages, m_session, *m_plant), &LibraryPage::sentence, this, say);
+    connect(addRisks(*m_pages, m_session, m_selection), &RiskPage::sentence, this, say);
+    connect(addProposals(*m_pages, m_session, m_selection, *m_plant), &ProposalsPage::sentence,
+            this, say);
     auto* welcome = new WelcomePage(*m_desk, this);
     m_middle = new QStackedWidget(this);
     m_middle->setObjectName("middle");

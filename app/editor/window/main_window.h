@@ -22,6 +22,7 @@ class Finder;
 class HelpWindow;
 class OutlineView;
 class ProblemsDock;
+class PlantPage;
 class ProblemsList;
 class ReportPage;
 
@@ -83,6 +84,7 @@ private:
     OutlineView* m_outline = nullptr;
     DiagramPanel* m_diagram = nullptr;
     ReportPage* m_report = nullptr;
+    PlantPage* m_plant = nullptr;
     ProblemsList* m_problems = nullptr;
     ProblemsDock* m_problemsDock = nullptr;
     Finder* m_finder = nullptr;

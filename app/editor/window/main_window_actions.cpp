@@ -14,6 +14,7 @@
 #include "app/editor/window/help_window.h"
 #include "app/editor/window/language.h"
 #include "app/editor/window/main_window.h"
+#include "app/editor/window/plant_place.h"
 #include "app/editor/window/problems_dock.h"
 #include "app/editor/window/shortcuts_dialog.h"
 #include "app/editor/window/worksheet_place.h"
@@ -71,6 +72,10 @@ void MainWindow::makeActions() {
     QMenu* worksheet = addWorksheetMenu(*this, *m_pages, *findChild<WorksheetPage*>());
     for (QAction* action : worksheet->actions())
         if (!action->objectName().isEmpty()) m_commands.add(action, tr("Worksheet"));
+    QMenu* plant = menuBar()->addMenu(tr("P&lant"));
+    fillPlantMenu(*plant, *m_plant);
+    for (QAction* action : plant->actions())
+        if (!action->objectName().isEmpty()) m_commands.add(action, tr("Plant"));
     QMenu* analyses = addAnalysesMenu(*this, *findChild<AnalysesPane*>());
     for (QAction* action : analyses->actions())
         if (!action->objectName().isEmpty()) m_commands.add(action, tr("Analyses"));

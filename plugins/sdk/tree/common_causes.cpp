@@ -65,12 +65,16 @@ void addCommonCauseNotes(std::vector<Note>& notes, const project::Project& proje
                          use.overdrawn)});
 }
 
-void addIndependenceWarning(std::vector<Note>& notes, const project::Project& project) {
-    if (project.commonCauses.empty()) return;
-    notes.push_back({NoteKind::warning,
-                     "The figures of the top events take events as independent: common-cause "
-                     "groups are not counted here, and the true figures are higher. `cutwater "
-                     "over-time` and `probability` can count them."});
+void addGroupNotes(std::vector<Note>& notes, const project::Project& project,
+                   const std::set<std::size_t>& counted, bool asked) {
+    if (!asked && !project.commonCauses.empty())
+        notes.push_back({NoteKind::warning,
+                         "The figures of the top events take events as independent: common-cause "
+                         "groups are not counted, and the true figures are higher. Ask for them "
+                         "(in the shell: --common-cause)."});
+    CommonCauseUse use;
+    use.counted = counted;
+    addCommonCauseNotes(notes, project, {}, use);
 }
 
 void addMemberWarnings(std::vector<Note>& notes, const project::Project& project,

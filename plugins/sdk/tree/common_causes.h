@@ -24,9 +24,10 @@ struct CommonCauseUse {
 void addCommonCauseNotes(std::vector<Note>& notes, const project::Project& project,
                          const std::vector<std::size_t>& events, const CommonCauseUse& use);
 
-// For figures of top events that stand beside something else and never count the groups: a warning
-// where the project has any.
-void addIndependenceWarning(std::vector<Note>& notes, const project::Project& project);
+// For figures of top events that stand beside something else: which groups were counted, or a
+// warning that none were asked for where the project has any.
+void addGroupNotes(std::vector<Note>& notes, const project::Project& project,
+                   const std::set<std::size_t>& counted, bool asked);
 
 // Members of one group that differ, or that fail too often for a share of the probability.
 void addMemberWarnings(std::vector<Note>& notes, const project::Project& project,

@@ -81,6 +81,72 @@ TEST(RiskMatrix, PlacesModesAndTops) {
 }
 
 // What is asked about at each start happens as often as it is probable, times the starts.
+// Two events of Q = 0.1 below an "and", beta 0.2, by hand: alone 0.08, common 0.02;
+// P = 0.02 + (1 - 0.02) 0.08^2.
+TEST(TopFigures, CountCommonCausesWhereTheyAreAskedFor) {
+    Project p;
+    for (const char* id : {"a", "b"}) {
+        Event event;
+        event.id = id;
+        event.model.kind = ModelKind::probability;
+        event.model.set(Role::probability, test::number(0.1));
+        p.events.push_back(event);
+    }
+    Gate both;
+    both.id = "both";
+    both.kind = GateKind::andGate;
+    both.inputs = {{"a", {}}, {"b", {}}};
+    p.gates = {both};
+    TopEvent top;
+    top.id = "T";
+    top.node.id = "both";
+    top.asked = test::number(10, Unit::perYear);
+    p.tops = {top};
+    CommonCauseGroup group;
+    group.id = "pair";
+    group.factors = {test::number(0.2)};
+    group.members = {{"a", {}}, {"b", {}}};
+    p.commonCauses = {group};
+    TopLimits limits;
+    const TopFigures apart = topFiguresOf(p, Index(p), p.tops[0], limits);
+    EXPECT_NEAR(*apart.probability, 0.01, 1e-15);
+    EXPECT_TRUE(apart.groups.empty());
+    limits.commonCauses = true;
+    const TopFigures together = topFiguresOf(p, Index(p), p.tops[0], limits);
+    EXPECT_NEAR(*together.probability, 0.02 + 0.98 * 0.0064, 1e-15);
+    EXPECT_NEAR(*together.perYear, 10 * (0.02 + 0.98 * 0.0064), 1e-14);
+    EXPECT_EQ(together.groups, std::vector<std::size_t>{0});
+    RiskWish wish;
+    wish.limits = limits;
+    EXPECT_EQ(placeRisks(p, Index(p), wish).groups, std::set<std::size_t>{0});
+}
+
+// Two parts that are repaired at once, rate r and repair time h each, beta b: in the long run the
+// frequency of both down is that of the common cause, b r, plus that of the two alone,
+// 2 (1-b)^2 r^2 h to first order.
+TEST(TopFigures, TheFrequencyOfACommonCauseIsItsShareOfTheRate) {
+    Project p = test::boilers();
+    for (const char* id : {"pump-a.stops", "pump-b.stops"}) {
+        FailureModel& model = test::mode(p, id).model;
+        model = {};
+        model.kind = ModelKind::repairable;
+        model.clock = Clock::calendarHour;
+        model.set(Role::rate, test::number(1e-5, Unit::perHour));
+        model.set(Role::repair, test::number(10, Unit::hours));
+    }
+    p.tops[0].node.id = "pumps";
+    CommonCauseGroup group;
+    group.id = "pumps-ccf";
+    group.factors = {test::number(0.1)};
+    group.members = {{"pump-a.stops", {}}, {"pump-b.stops", {}}};
+    p.commonCauses = {group};
+    TopLimits limits;
+    limits.commonCauses = true;
+    const double expected = 8760 * (0.1 * 1e-5 + 2 * 0.81 * 1e-10 * 10);
+    EXPECT_NEAR(*topFiguresOf(p, Index(p), p.tops[0], limits).perYear, expected, 0.001 * expected);
+    EXPECT_LT(*topFiguresOf(p, Index(p), p.tops[0], {}).perYear, 0.01 * expected);
+}
+
 TEST(RiskMatrix, ATopThatIsAskedAboutCountsItsQuestions) {
     Project p = test::boilers();
     const TopFigures before = topFiguresOf(p, Index(p), p.tops[0], {});

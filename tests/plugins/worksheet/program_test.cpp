@@ -99,6 +99,12 @@ TEST(RiskMatrixFromTheShell, PlacesTheTopEvents) {
         EXPECT_FALSE(row.at("why").toString().isEmpty());
     EXPECT_THAT(shell::cutwater({"risk-matrix", kDemo, "--what", "tops"}).out,
                 HasSubstr("common-cause groups are not"));
+    const auto counted =
+        shell::cutwater({"risk-matrix", kDemo, "--what", "tops", "--common-cause"});
+    EXPECT_THAT(counted.out, HasSubstr("Common causes are counted"));
+    EXPECT_THAT(counted.out, testing::Not(HasSubstr("common-cause groups are not")));
+    EXPECT_THAT(shell::cutwater({"coverage", kDemo, "--common-cause"}).out,
+                HasSubstr("Common causes are counted"));
     // T1 is asked about at each start.
     EXPECT_THAT(rowWith(tables["placed"], "id", "T1-1").at("how").toString().toStdString(),
                 HasSubstr("asked 3132 times a year"));
@@ -139,6 +145,30 @@ TEST(ProposalsFromTheShell, ATreeIsProposedAndAccepted) {
                      .isEmpty());
     EXPECT_EQ(shell::cutwater({"accept", kDemo, "--effect", effect, "--take", "P77"}).code, 2);
     EXPECT_EQ(shell::cutwater({"accept", kDemo, "--effect", "nothing", "--take", "all"}).code, 2);
+}
+
+TEST(ProposalsFromTheShell, ACommonCauseIsAcceptedWithAFactorAndItsSource) {
+    const auto first = answer({"cause-proposals", kDemo, "--new"})["proposals"].rows.front();
+    const std::string id = first.at("proposal").toString().toStdString();
+    const shell::Folder folder;
+    const std::string made = folder.path("made.cutwater");
+    const auto ran = shell::cutwater({"accept", kDemo, "--causes", id, "--beta", "0.1", "--source",
+                                      "invented for this test", "--output", made});
+    EXPECT_EQ(ran.code, 0) << ran.err;
+    EXPECT_EQ(shell::cutwater({"check", made}).code, 0);
+    // It is in a group now, and numbered as before.
+    const auto now = rowWith(answer({"cause-proposals", made})["proposals"], "proposal",
+                             QString::fromStdString(id));
+    EXPECT_THAT(now.at("groups").toString().toStdString(), HasSubstr("ccf-"));
+    for (const std::vector<std::string>& wrong : std::vector<std::vector<std::string>>{
+             {"--causes", id},
+             {"--causes", id, "--beta", "2", "--source", "x"},
+             {"--causes", "C9999", "--beta", "0.1", "--source", "x"},
+             {"--causes", "", "--beta", "0.1", "--source", "x"}}) {
+        std::vector<std::string> words{"accept", kDemo};
+        words.insert(words.end(), wrong.begin(), wrong.end());
+        EXPECT_EQ(shell::cutwater(words).code, 2);
+    }
 }
 
 // The demo's hidden common cause: one branch fuse feeds both protections of Boiler 1.

@@ -9,6 +9,7 @@
 #include "app/editor/analyses/result_view.h"
 #include "app/editor/answers/answer_panel.h"
 #include "models/document/document.h"
+#include "tests/app/editor/plant/plant_shots.h"
 #include "tests/app/editor/worksheet/worksheet_shots.h"
 
 #include <QApplication>
@@ -47,6 +48,7 @@ QPalette darkPalette() {
     dark.setColor(QPalette::AlternateBase, QColor(40, 43, 47));
     dark.setColor(QPalette::Highlight, QColor(38, 97, 156));
     dark.setColor(QPalette::HighlightedText, Qt::white);
+    dark.setColor(QPalette::Link, QColor(122, 178, 245));
     dark.setColor(QPalette::PlaceholderText, QColor(170, 170, 170));
     dark.setColor(QPalette::ToolTipBase, QColor(60, 63, 68));
     dark.setColor(QPalette::ToolTipText, Qt::white);
@@ -128,6 +130,7 @@ int main(int argc, char** argv) {
                     CUTWATER_FIXTURES "/fixture-old-interface"});
     for (const QString look : {"light", "dark"}) {
         QApplication::setPalette(look == "dark" ? darkPalette() : light);
+        test::plantShots(*project, folder, look);
         panel(project, folder, look);
         test::worksheetShots(*project, host, folder, look);
         Selection selection;
