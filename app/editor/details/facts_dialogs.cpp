@@ -91,7 +91,7 @@ void FactsDialog::finishForm() {
     });
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     layout()->addWidget(buttons);
-    resize(fontMetrics().averageCharWidth() * 84, sizeHint().height());
+    resize(fontMetrics().averageCharWidth() * 112, sizeHint().height());
 }
 
 bool FactsDialog::apply(const Edit& edit) {

@@ -124,9 +124,9 @@ void MainWindow::makeViews() {
     addDockWidget(Qt::BottomDockWidgetArea, m_problemsDock);
     splitDockWidget(outline, details, Qt::Vertical);
     resizeDocks({outline, details}, {520, 340}, Qt::Vertical);
-    resizeDocks({outline}, {470}, Qt::Horizontal);
     resizeDocks({m_problemsDock}, {170}, Qt::Vertical);
-    addAnswers(*this, m_session, m_selection);
+    QDockWidget* answers = addAnswers(*this, m_session, m_selection);
+    resizeDocks({outline, answers}, {400, 270}, Qt::Horizontal);
     auto* worksheet = addWorksheet(*m_pages, m_session, m_selection, m_host);
     connect(worksheet, &WorksheetPage::said, this,
             [this](const QString& text) { statusBar()->showMessage(text, 10000); });
@@ -134,6 +134,12 @@ void MainWindow::makeViews() {
     m_report = addReport(*m_pages, m_session, *m_desk, *analyses, m_host);
     connect(m_report, &ReportPage::finished, this,
             [this](bool, const QString& text) { statusBar()->showMessage(text, 10000); });
+
+    // A page that is not looked at must not squeeze the outline and the answers, and one that is
+    // makes do with what they leave.
+    for (int i = 0; i < m_pages->count(); ++i)
+        m_pages->widget(i)->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    m_pages->setMinimumWidth(fontMetrics().averageCharWidth() * 70);
 
     connect(welcome, &WelcomePage::typingWished, this, [this] {
         m_outline->setFocus();
