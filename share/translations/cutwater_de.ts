@@ -371,6 +371,78 @@
             <source>Replace in %1</source>
             <translation>In %1 ersetzen</translation>
         </message>
+        <message>
+            <source>Take %1 from the library</source>
+            <translation>%1 aus der Bibliothek nehmen</translation>
+        </message>
+        <message>
+            <source>Accept the library's news for %1</source>
+            <translation>Neues der Bibliothek für %1 annehmen</translation>
+        </message>
+        <message>
+            <source>Accept the common cause %1</source>
+            <translation>Gemeinsame Ursache %1 annehmen</translation>
+        </message>
+        <message>
+            <source>Accept the proposed tree %1</source>
+            <translation>Vorgeschlagenen Baum %1 annehmen</translation>
+        </message>
+        <message>
+            <source>Add component %1</source>
+            <translation>Komponente %1 hinzufügen</translation>
+        </message>
+        <message>
+            <source>Add failure mode %1</source>
+            <translation>Ausfallart %1 hinzufügen</translation>
+        </message>
+        <message>
+            <source>Add the supply %1</source>
+            <translation>Versorgung %1 hinzufügen</translation>
+        </message>
+        <message>
+            <source>Change component %1</source>
+            <translation>Komponente %1 ändern</translation>
+        </message>
+        <message>
+            <source>Change the detection scale</source>
+            <translation>Entdeckungsskala ändern</translation>
+        </message>
+        <message>
+            <source>Change the id of a component to %1</source>
+            <translation>Kennung einer Komponente in %1 ändern</translation>
+        </message>
+        <message>
+            <source>Change the id of a failure mode to %1</source>
+            <translation>Kennung einer Ausfallart in %1 ändern</translation>
+        </message>
+        <message>
+            <source>Change the occurrence scale</source>
+            <translation>Auftretensskala ändern</translation>
+        </message>
+        <message>
+            <source>Change the risk matrix</source>
+            <translation>Risikomatrix ändern</translation>
+        </message>
+        <message>
+            <source>Change the severity scale</source>
+            <translation>Schwereskala ändern</translation>
+        </message>
+        <message>
+            <source>Change the supply %1</source>
+            <translation>Versorgung %1 ändern</translation>
+        </message>
+        <message>
+            <source>Delete the supply %1</source>
+            <translation>Versorgung %1 löschen</translation>
+        </message>
+        <message>
+            <source>Rename component to %1</source>
+            <translation>Komponente in %1 umbenennen</translation>
+        </message>
+        <message>
+            <source>Rename failure mode to %1</source>
+            <translation>Ausfallart in %1 umbenennen</translation>
+        </message>
     </context>
     <context>
         <name>ExchangePlace</name>
@@ -452,6 +524,20 @@
         <message>
             <source>▼ lower %1 than before the last change (%2)</source>
             <translation>▼ %1 niedriger als vor der letzten Änderung (%2)</translation>
+        </message>
+    </context>
+    <context>
+        <name>LibraryPlace</name>
+        <message>
+            <source>Library</source>
+            <translation>Bibliothek</translation>
+        </message>
+    </context>
+    <context>
+        <name>ModelProblems</name>
+        <message>
+            <source>This event</source>
+            <translation>Dieses Ereignis</translation>
         </message>
     </context>
     <context>
@@ -713,6 +799,36 @@
         <message>
             <source>Switch the house event</source>
             <translation>Schalter umlegen</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlantPlace</name>
+        <message>
+            <source>Plant</source>
+            <translation>Anlage</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlantWords</name>
+        <message>
+            <source>This deletes components: %1, failure modes: %2.</source>
+            <translation>Das löscht Komponenten: %1, Ausfallarten: %2.</translation>
+        </message>
+        <message>
+            <source>With them go connections of the supply: %1, counts of running hours: %2.</source>
+            <translation>Mit ihnen gehen Verbindungen der Versorgung: %1, Laufzeitangaben: %2.</translation>
+        </message>
+        <message>
+            <source>Events of the trees that keep text and numbers, but are no row of the worksheet any more: %1.</source>
+            <translation>Ereignisse der Bäume, die Text und Zahlen behalten, aber keine Zeile des Arbeitsblatts mehr sind: %1.</translation>
+        </message>
+        <message>
+            <source>Other components that lose a supplier: %1.</source>
+            <translation>Andere Komponenten, die einen Versorger verlieren: %1.</translation>
+        </message>
+        <message>
+            <source>Entries of the log that will note in the remark what they were about: %1.</source>
+            <translation>Logbucheinträge, die in der Bemerkung festhalten, worum es ging: %1.</translation>
         </message>
     </context>
     <context>
@@ -2283,6 +2399,13 @@
         </message>
     </context>
     <context>
+        <name>ProposalsPlace</name>
+        <message>
+            <source>Proposals</source>
+            <translation>Vorschläge</translation>
+        </message>
+    </context>
+    <context>
         <name>ReportPlace</name>
         <message>
             <source>Report</source>
@@ -2291,6 +2414,142 @@
         <message>
             <source>Report (%1)</source>
             <translation>Bericht (%1)</translation>
+        </message>
+    </context>
+    <context>
+        <name>RiskPlace</name>
+        <message>
+            <source>Risks</source>
+            <translation>Risiken</translation>
+        </message>
+    </context>
+    <context>
+        <name>RiskTable</name>
+        <message>
+            <source>its frequency is 0</source>
+            <translation>seine Häufigkeit ist 0</translation>
+        </message>
+        <message>
+            <source>it has no severity</source>
+            <translation>es hat keine Schwere</translation>
+        </message>
+        <message>
+            <source>the matrix has no severity "%1"</source>
+            <translation>die Matrix hat keine Schwere "%1"</translation>
+        </message>
+        <message>
+            <source>Risk matrix</source>
+            <translation>Risikomatrix</translation>
+        </message>
+        <message>
+            <source>RI</source>
+            <translation>RI</translation>
+        </message>
+        <message>
+            <source>What</source>
+            <translation>Was</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>Frequency</source>
+            <translation>Häufigkeit</translation>
+        </message>
+        <message>
+            <source>Severity</source>
+            <translation>Schwere</translation>
+        </message>
+        <message>
+            <source>Called</source>
+            <translation>Genannt</translation>
+        </message>
+        <message>
+            <source>From, or why it has no place</source>
+            <translation>Woher, oder warum es keinen Platz hat</translation>
+        </message>
+        <message>
+            <source>Id</source>
+            <translation>Kennung</translation>
+        </message>
+        <message>
+            <source>top event</source>
+            <translation>Hauptereignis</translation>
+        </message>
+        <message>
+            <source>failure mode</source>
+            <translation>Ausfallart</translation>
+        </message>
+    </context>
+    <context>
+        <name>Shelf</name>
+        <message>
+            <source>Another file is the library %1 already; that one counts.</source>
+            <translation>Eine andere Datei ist schon die Bibliothek %1; jene zählt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TypeWords</name>
+        <message>
+            <source>from memory: to be checked against the source</source>
+            <translation>aus dem Gedächtnis: an der Quelle zu prüfen</translation>
+        </message>
+        <message>
+            <source>nothing says where it comes from</source>
+            <translation>nichts sagt, woher es kommt</translation>
+        </message>
+        <message>
+            <source>, error factor %1</source>
+            <translation>, Fehlerfaktor %1</translation>
+        </message>
+        <message>
+            <source>Library %1, type %2, revision %3</source>
+            <translation>Bibliothek %1, Typ %2, Revision %3</translation>
+        </message>
+        <message>
+            <source>Function:</source>
+            <translation>Funktion:</translation>
+        </message>
+        <message>
+            <source>Remark:</source>
+            <translation>Bemerkung:</translation>
+        </message>
+        <message>
+            <source>Cause:</source>
+            <translation>Ursache:</translation>
+        </message>
+        <message>
+            <source>Effect:</source>
+            <translation>Wirkung:</translation>
+        </message>
+        <message>
+            <source>On the next level:</source>
+            <translation>Auf der nächsten Ebene:</translation>
+        </message>
+        <message>
+            <source>Noticed by:</source>
+            <translation>Bemerkt durch:</translation>
+        </message>
+        <message>
+            <source>Made up for by:</source>
+            <translation>Ausgeglichen durch:</translation>
+        </message>
+        <message>
+            <source>Dormant: nobody sees it until a test or a demand</source>
+            <translation>Schlafend: niemand sieht es vor einer Prüfung oder Anforderung</translation>
+        </message>
+        <message>
+            <source>Look at (%1 min):</source>
+            <translation>Nachsehen (%1 min):</translation>
+        </message>
+        <message>
+            <source>Look at:</source>
+            <translation>Nachsehen:</translation>
+        </message>
+        <message>
+            <source>No rate:</source>
+            <translation>Keine Rate:</translation>
         </message>
     </context>
     <context>
@@ -2652,6 +2911,125 @@
         </message>
     </context>
     <context>
+        <name>cutwater::editor::CausesPage</name>
+        <message>
+            <source>same supply</source>
+            <translation>gleiche Versorgung</translation>
+        </message>
+        <message>
+            <source>same location</source>
+            <translation>gleicher Ort</translation>
+        </message>
+        <message>
+            <source>same type</source>
+            <translation>gleiche Bauart</translation>
+        </message>
+        <message>
+            <source>same fuel</source>
+            <translation>gleicher Brennstoff</translation>
+        </message>
+        <message>
+            <source>same maintenance</source>
+            <translation>gleiche Wartung</translation>
+        </message>
+        <message>
+            <source>Leave out what a common-cause group holds already</source>
+            <translation>Auslassen, was schon in einer Gruppe gemeinsamer Ursachen steht</translation>
+        </message>
+        <message>
+            <source>Accept: make a common-cause group</source>
+            <translation>Annehmen: Gruppe gemeinsamer Ursache anlegen</translation>
+        </message>
+        <message>
+            <source>Proposed common causes</source>
+            <translation>Vorgeschlagene gemeinsame Ursachen</translation>
+        </message>
+        <message>
+            <source>Proposal</source>
+            <translation>Vorschlag</translation>
+        </message>
+        <message>
+            <source>What is shared</source>
+            <translation>Was geteilt wird</translation>
+        </message>
+        <message>
+            <source>Which</source>
+            <translation>Welche</translation>
+        </message>
+        <message>
+            <source>Events</source>
+            <translation>Ereignisse</translation>
+        </message>
+        <message>
+            <source>In a group already</source>
+            <translation>Schon in einer Gruppe</translation>
+        </message>
+        <message>
+            <source>Beta factor: the share of the failures that is common</source>
+            <translation>Beta-Faktor: der gemeinsame Anteil der Ausfälle</translation>
+        </message>
+        <message>
+            <source>for example 0.1</source>
+            <translation>zum Beispiel 0,1</translation>
+        </message>
+        <message>
+            <source>Where the beta factor comes from</source>
+            <translation>Woher der Beta-Faktor kommt</translation>
+        </message>
+        <message>
+            <source>document and table, or: our log</source>
+            <translation>Dokument und Tabelle, oder: unser Logbuch</translation>
+        </message>
+        <message>
+            <source>How far the source can be trusted</source>
+            <translation>Wie weit der Quelle zu trauen ist</translation>
+        </message>
+        <message>
+            <source>trust: not said</source>
+            <translation>Vertrauen: nicht angegeben</translation>
+        </message>
+        <message>
+            <source>&amp;Beta</source>
+            <translation>&amp;Beta</translation>
+        </message>
+        <message>
+            <source>from &amp;where</source>
+            <translation>&amp;woher</translation>
+        </message>
+        <message>
+            <source>The proposals are being looked for.</source>
+            <translation>Die Vorschläge werden gesucht.</translation>
+        </message>
+        <message>
+            <source>Nothing to propose. Proposals come from what the plant knows: supplies, locations, types, fuel and tests of parts on which one gate counts to fail independently.</source>
+            <translation>Nichts vorzuschlagen. Vorschläge kommen aus dem, was die Anlage weiß: Versorgung, Ort, Bauart, Brennstoff und Prüfungen von Teilen, deren unabhängigen Ausfall ein Gatter voraussetzt.</translation>
+        </message>
+        <message>
+            <source>Parts on which a gate counts to fail independently, although they share something. A proposal is a reason to think and no factor: that has to come from a source or from the log.</source>
+            <translation>Teile, deren unabhängigen Ausfall ein Gatter voraussetzt, obwohl sie etwas teilen. Ein Vorschlag ist ein Grund zum Nachdenken und kein Faktor: der muss aus einer Quelle oder dem Logbuch kommen.</translation>
+        </message>
+        <message>
+            <source>%1 and %2 more</source>
+            <translation>%1 und %2 weitere</translation>
+        </message>
+        <message>
+            <source>%1 Events: %2.</source>
+            <translation>%1 Ereignisse: %2.</translation>
+        </message>
+        <message>
+            <source>proposed common cause: %1</source>
+            <translation>vorgeschlagene gemeinsame Ursache: %1</translation>
+        </message>
+        <message>
+            <source>The project has changed; the proposals are looked for again.</source>
+            <translation>Das Projekt hat sich geändert; die Vorschläge werden neu gesucht.</translation>
+        </message>
+        <message>
+            <source>Type the beta factor first: the share of the failures that is common, above 0 and at most 1.</source>
+            <translation>Erst den Beta-Faktor eintippen: den gemeinsamen Anteil der Ausfälle, über 0 und höchstens 1.</translation>
+        </message>
+    </context>
+    <context>
         <name>cutwater::editor::CellBlock</name>
         <message>
             <source>this column is worked out, or belongs to the plant page</source>
@@ -2768,6 +3146,13 @@
         </message>
     </context>
     <context>
+        <name>cutwater::editor::ComponentBox</name>
+        <message>
+            <source>choose a component</source>
+            <translation>eine Komponente wählen</translation>
+        </message>
+    </context>
+    <context>
         <name>cutwater::editor::Composer</name>
         <message>
             <source>at the top</source>
@@ -2804,6 +3189,172 @@
         <message>
             <source>%1, used %2 times</source>
             <translation>%1, %2-mal benutzt</translation>
+        </message>
+    </context>
+    <context>
+        <name>cutwater::editor::ConnectionDialog</name>
+        <message>
+            <source>New supply</source>
+            <translation>Neue Versorgung</translation>
+        </message>
+        <message>
+            <source>Supply</source>
+            <translation>Versorgung</translation>
+        </message>
+        <message>
+            <source>&amp;What flows</source>
+            <translation>&amp;Was fließt</translation>
+        </message>
+        <message>
+            <source>What flows</source>
+            <translation>Was fließt</translation>
+        </message>
+        <message>
+            <source>24 V DC, fuel oil, control air, signal</source>
+            <translation>24 V DC, Heizöl, Steuerluft, Signal</translation>
+        </message>
+        <message>
+            <source>&amp;From</source>
+            <translation>&amp;Von</translation>
+        </message>
+        <message>
+            <source>From</source>
+            <translation>Von</translation>
+        </message>
+        <message>
+            <source>&amp;To</source>
+            <translation>&amp;Nach</translation>
+        </message>
+        <message>
+            <source>To</source>
+            <translation>Nach</translation>
+        </message>
+        <message>
+            <source>&amp;Direction</source>
+            <translation>&amp;Richtung</translation>
+        </message>
+        <message>
+            <source>Direction</source>
+            <translation>Richtung</translation>
+        </message>
+        <message>
+            <source>feed: towards what is supplied</source>
+            <translation>Zulauf: zum Versorgten</translation>
+        </message>
+        <message>
+            <source>return: back to the source</source>
+            <translation>Rücklauf: zurück zur Quelle</translation>
+        </message>
+        <message>
+            <source>T&amp;hrough</source>
+            <translation>&amp;Durch</translation>
+        </message>
+        <message>
+            <source>Through which components, in their order</source>
+            <translation>Durch welche Komponenten, in ihrer Reihenfolge</translation>
+        </message>
+        <message>
+            <source>fuses, breakers, terminals in their order: F-3, K-2</source>
+            <translation>Sicherungen, Schalter, Klemmen in ihrer Reihenfolge: F-3, K-2</translation>
+        </message>
+        <message>
+            <source>&amp;Capacity</source>
+            <translation>&amp;Leistung</translation>
+        </message>
+        <message>
+            <source>Capacity</source>
+            <translation>Leistung</translation>
+        </message>
+        <message>
+            <source>not known</source>
+            <translation>nicht bekannt</translation>
+        </message>
+        <message>
+            <source>Unit of the capacity</source>
+            <translation>Einheit der Leistung</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Name</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>There is no component %1; write tags or ids with commas between them.</source>
+            <translation>Es gibt keine Komponente %1; Kennzeichen oder Kennungen mit Kommas dazwischen schreiben.</translation>
+        </message>
+        <message>
+            <source>The capacity "%1" is no number of 0 or above.</source>
+            <translation>Die Leistung "%1" ist keine Zahl ab 0.</translation>
+        </message>
+    </context>
+    <context>
+        <name>cutwater::editor::CoveragePage</name>
+        <message>
+            <source>Where worksheet and trees meet, and where not</source>
+            <translation>Wo Arbeitsblatt und Bäume zusammentreffen, und wo nicht</translation>
+        </message>
+        <message>
+            <source>What</source>
+            <translation>Was</translation>
+        </message>
+        <message>
+            <source>Severity</source>
+            <translation>Schwere</translation>
+        </message>
+        <message>
+            <source>Probability</source>
+            <translation>Wahrscheinlichkeit</translation>
+        </message>
+        <message>
+            <source>Per year</source>
+            <translation>Im Jahr</translation>
+        </message>
+        <message>
+            <source>Remark</source>
+            <translation>Bemerkung</translation>
+        </message>
+        <message>
+            <source>Worksheet and trees are being compared.</source>
+            <translation>Arbeitsblatt und Bäume werden verglichen.</translation>
+        </message>
+        <message>
+            <source>A click goes there: to the plant, to the tree, or to a proposal for a tree. Common causes are counted.</source>
+            <translation>Ein Klick führt dorthin: zur Anlage, zum Baum oder zu einem Vorschlag für einen Baum. Gemeinsame Ursachen sind gerechnet.</translation>
+        </message>
+        <message>
+            <source>End effects without a tree</source>
+            <translation>Endwirkungen ohne Baum</translation>
+        </message>
+        <message>
+            <source>End effects with a tree</source>
+            <translation>Endwirkungen mit Baum</translation>
+        </message>
+        <message>
+            <source>failure modes: %1</source>
+            <translation>Ausfallarten: %1</translation>
+        </message>
+        <message>
+            <source>%1; some stand in %2</source>
+            <translation>%1; einige stehen in %2</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <translation>%1; %2</translation>
+        </message>
+        <message>
+            <source>Failure modes in no tree</source>
+            <translation>Ausfallarten in keinem Baum</translation>
+        </message>
+        <message>
+            <source>Events in no row of the worksheet</source>
+            <translation>Ereignisse in keiner Zeile des Arbeitsblatts</translation>
+        </message>
+        <message>
+            <source>End effects that a top event names and no row has</source>
+            <translation>Endwirkungen, die ein Hauptereignis nennt und keine Zeile hat</translation>
         </message>
     </context>
     <context>
@@ -2915,10 +3466,6 @@
         <message>
             <source>Failure model</source>
             <translation>Ausfallmodell</translation>
-        </message>
-        <message>
-            <source>This event</source>
-            <translation>Dieses Ereignis</translation>
         </message>
         <message>
             <source>none: it stands alone</source>
@@ -3811,13 +4358,6 @@
     </context>
     <context>
         <name>cutwater::editor::GridModel</name>
-        <message numerus="yes">
-            <source>%1: %n rows</source>
-            <translation>
-                <numerusform>%1: %n Zeile</numerusform>
-                <numerusform>%1: %n Zeilen</numerusform>
-            </translation>
-        </message>
         <message>
             <source>%1, folded</source>
             <translation>%1, zugeklappt</translation>
@@ -3853,6 +4393,14 @@
         <message>
             <source>Rows are filtered by this column.</source>
             <translation>Die Zeilen sind nach dieser Spalte gefiltert.</translation>
+        </message>
+        <message>
+            <source>%1: 1 row</source>
+            <translation>%1: 1 Zeile</translation>
+        </message>
+        <message>
+            <source>%1: %2 rows</source>
+            <translation>%1: %2 Zeilen</translation>
         </message>
     </context>
     <context>
@@ -4021,6 +4569,196 @@
         <message>
             <source>nothing changes</source>
             <translation>nichts ändert sich</translation>
+        </message>
+    </context>
+    <context>
+        <name>cutwater::editor::LevelModel</name>
+        <message>
+            <source>new</source>
+            <translation>neu</translation>
+        </message>
+        <message>
+            <source>This is the last step: a list without steps is none.</source>
+            <translation>Das ist die letzte Stufe: eine Liste ohne Stufen ist keine.</translation>
+        </message>
+        <message>
+            <source>Rating</source>
+            <translation>Bewertung</translation>
+        </message>
+        <message>
+            <source>From risk index</source>
+            <translation>Ab Risikoindex</translation>
+        </message>
+        <message>
+            <source>Index</source>
+            <translation>Index</translation>
+        </message>
+        <message>
+            <source>Word</source>
+            <translation>Wort</translation>
+        </message>
+        <message>
+            <source>Meaning</source>
+            <translation>Bedeutung</translation>
+        </message>
+        <message>
+            <source>At most, per year</source>
+            <translation>Höchstens, im Jahr</translation>
+        </message>
+        <message>
+            <source>Per ship-year</source>
+            <translation>Je Schiffsjahr</translation>
+        </message>
+        <message>
+            <source>Equivalent fatalities</source>
+            <translation>Gleichwertige Todesfälle</translation>
+        </message>
+        <message>
+            <source>"%1" is no whole number.</source>
+            <translation>"%1" ist keine ganze Zahl.</translation>
+        </message>
+        <message>
+            <source>"%1" is no number; type for example 0.01.</source>
+            <translation>"%1" ist keine Zahl; zum Beispiel 0,01 eintippen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>cutwater::editor::LibraryPage</name>
+        <message>
+            <source>Add a library</source>
+            <translation>Bibliothek hinzufügen</translation>
+        </message>
+        <message>
+            <source>Libraries (*.cutlib)</source>
+            <translation>Bibliotheken (*.cutlib)</translation>
+        </message>
+        <message>
+            <source>Types</source>
+            <translation>Typen</translation>
+        </message>
+        <message>
+            <source>Moved on</source>
+            <translation>Weiterentwickelt</translation>
+        </message>
+        <message>
+            <source>Files</source>
+            <translation>Dateien</translation>
+        </message>
+        <message>
+            <source>Moved on (%1)</source>
+            <translation>Weiterentwickelt (%1)</translation>
+        </message>
+        <message>
+            <source>Find a type</source>
+            <translation>Einen Typ suchen</translation>
+        </message>
+        <message>
+            <source>find: type, group, function, failure mode</source>
+            <translation>suche: Typ, Gruppe, Funktion, Ausfallart</translation>
+        </message>
+        <message>
+            <source>Component types</source>
+            <translation>Komponententypen</translation>
+        </message>
+        <message>
+            <source>The type and how it fails</source>
+            <translation>Der Typ und wie er ausfällt</translation>
+        </message>
+        <message>
+            <source>The component that it is part of</source>
+            <translation>Die Komponente, zu der es gehört</translation>
+        </message>
+        <message>
+            <source>at the top of the plant</source>
+            <translation>an der Spitze der Anlage</translation>
+        </message>
+        <message>
+            <source>Tag of the new component</source>
+            <translation>Kennzeichen der neuen Komponente</translation>
+        </message>
+        <message>
+            <source>as on the drawing: SV-1</source>
+            <translation>wie auf der Zeichnung: SV-1</translation>
+        </message>
+        <message>
+            <source>Name of the new component</source>
+            <translation>Name der neuen Komponente</translation>
+        </message>
+        <message>
+            <source>Take into the plant</source>
+            <translation>In die Anlage nehmen</translation>
+        </message>
+        <message>
+            <source>&amp;Part of</source>
+            <translation>&amp;Teil von</translation>
+        </message>
+        <message>
+            <source>&amp;Tag</source>
+            <translation>&amp;Kennzeichen</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Name</translation>
+        </message>
+        <message>
+            <source>Library files</source>
+            <translation>Bibliotheksdateien</translation>
+        </message>
+        <message>
+            <source>Library</source>
+            <translation>Bibliothek</translation>
+        </message>
+        <message>
+            <source>File</source>
+            <translation>Datei</translation>
+        </message>
+        <message>
+            <source>Files of your own come before those of the program: a library of the same id takes its place.</source>
+            <translation>Eigene Dateien kommen vor denen des Programms: eine Bibliothek mit derselben Kennung tritt an deren Stelle.</translation>
+        </message>
+        <message>
+            <source>Add a file ...</source>
+            <translation>Datei hinzufügen ...</translation>
+        </message>
+        <message>
+            <source>Remove from the list</source>
+            <translation>Aus der Liste nehmen</translation>
+        </message>
+        <message>
+            <source>Read again</source>
+            <translation>Neu lesen</translation>
+        </message>
+        <message>
+            <source>The libraries are being read.</source>
+            <translation>Die Bibliotheken werden gelesen.</translation>
+        </message>
+        <message>
+            <source>There is no library. Add a file of your own on the page Files, or install the program whole.</source>
+            <translation>Es gibt keine Bibliothek. Auf der Seite Dateien eine eigene hinzufügen oder das Programm vollständig installieren.</translation>
+        </message>
+        <message>
+            <source>Nothing fits. Delete words above.</source>
+            <translation>Nichts passt. Oben Wörter löschen.</translation>
+        </message>
+        <message>
+            <source>Not used: %1</source>
+            <translation>Nicht benutzt: %1</translation>
+        </message>
+        <message>
+            <source>It came with the program.</source>
+            <translation>Sie kam mit dem Programm.</translation>
+        </message>
+        <message>
+            <source>Type the tag of the new component first, as on the drawing.</source>
+            <translation>Erst das Kennzeichen der neuen Komponente eintippen, wie auf der Zeichnung.</translation>
+        </message>
+        <message>
+            <source>There is no component %1 that it could be part of.</source>
+            <translation>Es gibt keine Komponente %1, zu der es gehören könnte.</translation>
+        </message>
+        <message>
+            <source>%1 is in the plant. Give its failure modes their end effect, severity and test interval.</source>
+            <translation>%1 ist in der Anlage. Ihren Ausfallarten Endwirkung, Schwere und Prüfintervall geben.</translation>
         </message>
     </context>
     <context>
@@ -4257,12 +4995,143 @@
             <source>Worksheet</source>
             <translation>Arbeitsblatt</translation>
         </message>
+        <message>
+            <source>P&amp;lant</source>
+            <translation>An&amp;lage</translation>
+        </message>
+        <message>
+            <source>Plant</source>
+            <translation>Anlage</translation>
+        </message>
     </context>
     <context>
         <name>cutwater::editor::MessageBar</name>
         <message>
             <source>Put away</source>
             <translation>Weglegen</translation>
+        </message>
+    </context>
+    <context>
+        <name>cutwater::editor::ModeForm</name>
+        <message>
+            <source>How it &amp;fails</source>
+            <translation>Wie es aus&amp;fällt</translation>
+        </message>
+        <message>
+            <source>How it fails</source>
+            <translation>Wie es ausfällt</translation>
+        </message>
+        <message>
+            <source>Component</source>
+            <translation>Komponente</translation>
+        </message>
+        <message>
+            <source>Component that fails</source>
+            <translation>Komponente, die ausfällt</translation>
+        </message>
+        <message>
+            <source>Stands in</source>
+            <translation>Steht in</translation>
+        </message>
+        <message>
+            <source>Where it stands</source>
+            <translation>Wo es steht</translation>
+        </message>
+        <message>
+            <source>Worksheet</source>
+            <translation>Arbeitsblatt</translation>
+        </message>
+        <message>
+            <source>What the worksheet says</source>
+            <translation>Was das Arbeitsblatt sagt</translation>
+        </message>
+        <message>
+            <source>&amp;Id</source>
+            <translation>&amp;Kennung</translation>
+        </message>
+        <message>
+            <source>Id</source>
+            <translation>Kennung</translation>
+        </message>
+        <message>
+            <source>The id stands in the file and in references; all of them follow a change.</source>
+            <translation>Die Kennung steht in der Datei und in Verweisen; alle folgen einer Änderung.</translation>
+        </message>
+        <message>
+            <source>Failure model</source>
+            <translation>Ausfallmodell</translation>
+        </message>
+        <message>
+            <source>none of the plant</source>
+            <translation>keine der Anlage</translation>
+        </message>
+        <message>
+            <source>tree %1</source>
+            <translation>Baum %1</translation>
+        </message>
+        <message>
+            <source>no tree: copy it here and paste it into the outline, or drag it there</source>
+            <translation>kein Baum: hier kopieren und in die Gliederung einfügen oder dorthin ziehen</translation>
+        </message>
+        <message>
+            <source>no tree: its event is used nowhere</source>
+            <translation>kein Baum: sein Ereignis wird nirgends benutzt</translation>
+        </message>
+        <message>
+            <source>row %1 of %2 of the worksheet</source>
+            <translation>Zeile %1 von %2 des Arbeitsblatts</translation>
+        </message>
+        <message>
+            <source>Cause:</source>
+            <translation>Ursache:</translation>
+        </message>
+        <message>
+            <source>Effect:</source>
+            <translation>Wirkung:</translation>
+        </message>
+        <message>
+            <source>On the plant:</source>
+            <translation>Auf die Anlage:</translation>
+        </message>
+        <message>
+            <source>Severity:</source>
+            <translation>Schwere:</translation>
+        </message>
+        <message>
+            <source>Noticed by:</source>
+            <translation>Bemerkt durch:</translation>
+        </message>
+        <message>
+            <source>Made up for by:</source>
+            <translation>Ausgeglichen durch:</translation>
+        </message>
+        <message>
+            <source>Proved by:</source>
+            <translation>Nachgewiesen durch:</translation>
+        </message>
+        <message>
+            <source>&lt;b&gt;Dormant:&lt;/b&gt; nobody sees it until a test or a demand</source>
+            <translation>&lt;b&gt;Schlafend:&lt;/b&gt; niemand sieht es vor einer Prüfung oder Anforderung</translation>
+        </message>
+        <message>
+            <source>Last tested on:</source>
+            <translation>Zuletzt geprüft am:</translation>
+        </message>
+        <message>
+            <source>&lt;b&gt;Look at:&lt;/b&gt; %1 (%2 min); it tells: %3</source>
+            <translation>&lt;b&gt;Nachsehen:&lt;/b&gt; %1 (%2 min); es sagt: %3</translation>
+        </message>
+        <message>
+            <source>&lt;b&gt;Look at:&lt;/b&gt; %1; it tells: %2</source>
+            <translation>&lt;b&gt;Nachsehen:&lt;/b&gt; %1; es sagt: %2</translation>
+        </message>
+        <message>
+            <source>Remark:</source>
+            <translation>Bemerkung:</translation>
+        </message>
+        <message>
+            <source>nothing yet: effects and detection are typed in the worksheet</source>
+            <translation>noch nichts: Wirkungen und Entdeckung werden im Arbeitsblatt eingetippt</translation>
         </message>
     </context>
     <context>
@@ -4282,6 +5151,93 @@
         <message>
             <source>It ages &amp;with</source>
             <translation>Es altert &amp;mit</translation>
+        </message>
+    </context>
+    <context>
+        <name>cutwater::editor::NewsPage</name>
+        <message>
+            <source>name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>causes</source>
+            <translation>Ursachen</translation>
+        </message>
+        <message>
+            <source>local effect</source>
+            <translation>örtliche Wirkung</translation>
+        </message>
+        <message>
+            <source>detection</source>
+            <translation>Entdeckung</translation>
+        </message>
+        <message>
+            <source>checks</source>
+            <translation>Prüfungen</translation>
+        </message>
+        <message>
+            <source>dormant</source>
+            <translation>schlafend</translation>
+        </message>
+        <message>
+            <source>failure model</source>
+            <translation>Ausfallmodell</translation>
+        </message>
+        <message>
+            <source>Accept what is ticked, for this component</source>
+            <translation>Angehaktes für diese Komponente annehmen</translation>
+        </message>
+        <message>
+            <source>Where the library has moved on</source>
+            <translation>Wo die Bibliothek weiter ist</translation>
+        </message>
+        <message>
+            <source>What</source>
+            <translation>Was</translation>
+        </message>
+        <message>
+            <source>In the project</source>
+            <translation>Im Projekt</translation>
+        </message>
+        <message>
+            <source>In the library</source>
+            <translation>In der Bibliothek</translation>
+        </message>
+        <message>
+            <source>The library %1 is not at hand; add its file.</source>
+            <translation>Die Bibliothek %1 ist nicht zur Hand; ihre Datei hinzufügen.</translation>
+        </message>
+        <message>
+            <source>The library no longer has the type %1.</source>
+            <translation>Die Bibliothek hat den Typ %1 nicht mehr.</translation>
+        </message>
+        <message>
+            <source>Revision</source>
+            <translation>Revision</translation>
+        </message>
+        <message>
+            <source>One more failure mode</source>
+            <translation>Eine weitere Ausfallart</translation>
+        </message>
+        <message>
+            <source>The library no longer has this failure mode; it stays here</source>
+            <translation>Die Bibliothek hat diese Ausfallart nicht mehr; hier bleibt sie</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>The libraries are read when this page is first shown.</source>
+            <translation>Die Bibliotheken werden gelesen, wenn diese Seite zum ersten Mal gezeigt wird.</translation>
+        </message>
+        <message>
+            <source>Components that came from a library: %1. None of them has moved on.</source>
+            <translation>Komponenten aus einer Bibliothek: %1. Keine hat sich weiterentwickelt.</translation>
+        </message>
+        <message>
+            <source>Components that came from a library: %1; with news: %2. Nothing is changed by itself. What you do not tick stays as it is and counts as changed on purpose.</source>
+            <translation>Komponenten aus einer Bibliothek: %1; mit Neuem: %2. Nichts ändert sich von selbst. Was nicht angehakt ist, bleibt und gilt als absichtlich geändert.</translation>
         </message>
     </context>
     <context>
@@ -4496,6 +5452,288 @@ Enter drücken und eintippen, was nicht geschehen darf, zum Beispiel: kein Dampf
         <message>
             <source>with the standards</source>
             <translation>mit den Vorgaben</translation>
+        </message>
+    </context>
+    <context>
+        <name>cutwater::editor::PartForm</name>
+        <message>
+            <source>&amp;Tag</source>
+            <translation>&amp;Kennzeichen</translation>
+        </message>
+        <message>
+            <source>Tag</source>
+            <translation>Kennzeichen</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Name</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>T&amp;ype</source>
+            <translation>T&amp;yp</translation>
+        </message>
+        <message>
+            <source>Type</source>
+            <translation>Typ</translation>
+        </message>
+        <message>
+            <source>F&amp;unction</source>
+            <translation>F&amp;unktion</translation>
+        </message>
+        <message>
+            <source>Function</source>
+            <translation>Funktion</translation>
+        </message>
+        <message>
+            <source>&amp;Location</source>
+            <translation>&amp;Ort</translation>
+        </message>
+        <message>
+            <source>Location</source>
+            <translation>Ort</translation>
+        </message>
+        <message>
+            <source>&amp;Id</source>
+            <translation>&amp;Kennung</translation>
+        </message>
+        <message>
+            <source>Id</source>
+            <translation>Kennung</translation>
+        </message>
+        <message>
+            <source>The id stands in the file and in references; all of them follow a change.</source>
+            <translation>Die Kennung steht in der Datei und in Verweisen; alle folgen einer Änderung.</translation>
+        </message>
+        <message>
+            <source>Same type</source>
+            <translation>Gleicher Typ</translation>
+        </message>
+        <message>
+            <source>Other components of the type</source>
+            <translation>Andere Komponenten des Typs</translation>
+        </message>
+        <message>
+            <source>Fails</source>
+            <translation>Fällt aus</translation>
+        </message>
+        <message>
+            <source>Failure modes</source>
+            <translation>Ausfallarten</translation>
+        </message>
+        <message>
+            <source>From</source>
+            <translation>Von</translation>
+        </message>
+        <message>
+            <source>Library it was taken from</source>
+            <translation>Bibliothek, aus der es kam</translation>
+        </message>
+        <message>
+            <source>Failure rate of the whole, where its modes are shares of it</source>
+            <translation>Ausfallrate des Ganzen, wo die Ausfallarten Anteile davon sind</translation>
+        </message>
+        <message>
+            <source>Remark</source>
+            <translation>Bemerkung</translation>
+        </message>
+        <message>
+            <source>&amp;Remark</source>
+            <translation>&amp;Bemerkung</translation>
+        </message>
+        <message>
+            <source>library %1, type %2, revision %3</source>
+            <translation>Bibliothek %1, Typ %2, Revision %3</translation>
+        </message>
+        <message>
+            <source>%1 and %2 more</source>
+            <translation>%1 und %2 weitere</translation>
+        </message>
+        <message>
+            <source>no failure mode yet: press M in the plant</source>
+            <translation>noch keine Ausfallart: in der Anlage M drücken</translation>
+        </message>
+        <message>
+            <source>Their shares of the failure rate add up to %1: more than the whole.</source>
+            <translation>Ihre Anteile an der Ausfallrate ergeben %1: mehr als das Ganze.</translation>
+        </message>
+        <message>
+            <source>Their shares of the failure rate add up to %1.</source>
+            <translation>Ihre Anteile an der Ausfallrate ergeben %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>cutwater::editor::PlantModel</name>
+        <message>
+            <source>in no tree</source>
+            <translation>in keinem Baum</translation>
+        </message>
+        <message>
+            <source>%1 and %2 more</source>
+            <translation>%1 und %2 weitere</translation>
+        </message>
+        <message>
+            <source>failure modes: %1</source>
+            <translation>Ausfallarten: %1</translation>
+        </message>
+        <message>
+            <source>failure mode %1</source>
+            <translation>Ausfallart %1</translation>
+        </message>
+        <message>
+            <source>component %1</source>
+            <translation>Komponente %1</translation>
+        </message>
+        <message>
+            <source>Part, or how it fails</source>
+            <translation>Teil, oder wie es ausfällt</translation>
+        </message>
+        <message>
+            <source>Type</source>
+            <translation>Typ</translation>
+        </message>
+        <message>
+            <source>Location</source>
+            <translation>Ort</translation>
+        </message>
+        <message>
+            <source>In trees</source>
+            <translation>In Bäumen</translation>
+        </message>
+    </context>
+    <context>
+        <name>cutwater::editor::PlantPage</name>
+        <message>
+            <source>Find in the plant</source>
+            <translation>In der Anlage suchen</translation>
+        </message>
+        <message>
+            <source>find: tag, name, type, location, failure mode</source>
+            <translation>suche: Kennzeichen, Name, Typ, Ort, Ausfallart</translation>
+        </message>
+        <message>
+            <source>Choose a part or a failure mode to see all about it.</source>
+            <translation>Ein Teil oder eine Ausfallart wählen, um alles darüber zu sehen.</translation>
+        </message>
+        <message>
+            <source>found: %1</source>
+            <translation>gefunden: %1</translation>
+        </message>
+        <message>
+            <source>Add beside</source>
+            <translation>Daneben hinzufügen</translation>
+        </message>
+        <message>
+            <source>Add a part</source>
+            <translation>Teil hinzufügen</translation>
+        </message>
+        <message>
+            <source>Add a failure mode</source>
+            <translation>Ausfallart hinzufügen</translation>
+        </message>
+        <message>
+            <source>Change the text</source>
+            <translation>Text ändern</translation>
+        </message>
+        <message>
+            <source>Cut</source>
+            <translation>Ausschneiden</translation>
+        </message>
+        <message>
+            <source>Copy</source>
+            <translation>Kopieren</translation>
+        </message>
+        <message>
+            <source>Paste below</source>
+            <translation>Darunter einfügen</translation>
+        </message>
+        <message>
+            <source>Delete</source>
+            <translation>Löschen</translation>
+        </message>
+        <message>
+            <source>Move up</source>
+            <translation>Nach oben</translation>
+        </message>
+        <message>
+            <source>Move down</source>
+            <translation>Nach unten</translation>
+        </message>
+        <message>
+            <source>Make it a part of the one above</source>
+            <translation>Zum Teil des oberen machen</translation>
+        </message>
+        <message>
+            <source>Move it one level up</source>
+            <translation>Eine Ebene höher</translation>
+        </message>
+        <message>
+            <source>Unfold all</source>
+            <translation>Alles aufklappen</translation>
+        </message>
+        <message>
+            <source>Fold all</source>
+            <translation>Alles zuklappen</translation>
+        </message>
+    </context>
+    <context>
+        <name>cutwater::editor::PlantView</name>
+        <message>
+            <source>A failure mode has no parts: choose a component.</source>
+            <translation>Eine Ausfallart hat keine Teile: eine Komponente wählen.</translation>
+        </message>
+        <message>
+            <source>Choose the component that fails.</source>
+            <translation>Die Komponente wählen, die ausfällt.</translation>
+        </message>
+        <message>
+            <source>Choose one row to move it up or down.</source>
+            <translation>Eine Zeile wählen, um sie zu verschieben.</translation>
+        </message>
+        <message>
+            <source>It stands at the end already.</source>
+            <translation>Es steht schon am Ende.</translation>
+        </message>
+        <message>
+            <source>There is no component above it to become a part of.</source>
+            <translation>Darüber ist keine Komponente, deren Teil es werden könnte.</translation>
+        </message>
+        <message>
+            <source>It stands at the top already.</source>
+            <translation>Es steht schon an der Spitze.</translation>
+        </message>
+        <message>
+            <source>The clipboard holds nothing that can be pasted into the plant.</source>
+            <translation>Die Zwischenablage enthält nichts, was in die Anlage eingefügt werden kann.</translation>
+        </message>
+        <message>
+            <source>how does it fail? (Enter: next, Esc: done)</source>
+            <translation>wie fällt es aus? (Enter: nächste, Esc: fertig)</translation>
+        </message>
+        <message>
+            <source>tag and name: FP-1 fuel pump (Enter: next, Tab: below)</source>
+            <translation>Kennzeichen und Name: FP-1 Ölpumpe (Enter: nächste, Tab: darunter)</translation>
+        </message>
+        <message>
+            <source>The plant and how its parts fail</source>
+            <translation>Die Anlage und wie ihre Teile ausfallen</translation>
+        </message>
+        <message>
+            <source>Delete</source>
+            <translation>Löschen</translation>
+        </message>
+        <message>
+            <source>There is no plant yet.
+Press Enter and type a part, tag first, for example: B1 boiler. Tab types what it consists of, M how it fails.</source>
+            <translation>Es gibt noch keine Anlage.
+Enter drücken und ein Teil eintippen, das Kennzeichen zuerst, zum Beispiel: B1 Kessel. Tab schreibt, woraus es besteht, M, wie es ausfällt.</translation>
+        </message>
+        <message>
+            <source>Nothing fits "%1".</source>
+            <translation>Nichts passt zu "%1".</translation>
         </message>
     </context>
     <context>
@@ -4741,6 +5979,33 @@ Enter drücken und eintippen, was nicht geschehen darf, zum Beispiel: kein Dampf
         <message>
             <source>The date is no date: type it as 2026-03-02, or leave it empty.</source>
             <translation>Das Datum ist keines: als 2026-03-02 eintippen oder leer lassen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>cutwater::editor::ProposalsPage</name>
+        <message>
+            <source>Coverage</source>
+            <translation>Abdeckung</translation>
+        </message>
+        <message>
+            <source>Trees</source>
+            <translation>Bäume</translation>
+        </message>
+        <message>
+            <source>Common causes</source>
+            <translation>Gemeinsame Ursachen</translation>
+        </message>
+        <message>
+            <source>Current.</source>
+            <translation>Aktuell.</translation>
+        </message>
+        <message>
+            <source>Stale: being computed again. %1</source>
+            <translation>Veraltet: wird neu gerechnet. %1</translation>
+        </message>
+        <message>
+            <source>Stale: the project has changed.</source>
+            <translation>Veraltet: das Projekt hat sich geändert.</translation>
         </message>
     </context>
     <context>
@@ -5082,6 +6347,183 @@ Enter drücken und eintippen, was nicht geschehen darf, zum Beispiel: kein Dampf
         <message>
             <source>failure mode of the plant</source>
             <translation>Ausfallart der Anlage</translation>
+        </message>
+    </context>
+    <context>
+        <name>cutwater::editor::RiskBoard</name>
+        <message>
+            <source>%1, frequency index %2, severity index %3: %4</source>
+            <translation>%1, Häufigkeitsindex %2, Schwereindex %3: %4</translation>
+        </message>
+        <message>
+            <source>Risk matrix</source>
+            <translation>Risikomatrix</translation>
+        </message>
+        <message>
+            <source>The risk matrix is being computed.</source>
+            <translation>Die Risikomatrix wird gerechnet.</translation>
+        </message>
+        <message>
+            <source>stale</source>
+            <translation>veraltet</translation>
+        </message>
+    </context>
+    <context>
+        <name>cutwater::editor::RiskPage</name>
+        <message>
+            <source>Count common causes</source>
+            <translation>Gemeinsame Ursachen rechnen</translation>
+        </message>
+        <message>
+            <source>Show all</source>
+            <translation>Alle zeigen</translation>
+        </message>
+        <message>
+            <source>Copy picture</source>
+            <translation>Bild kopieren</translation>
+        </message>
+        <message>
+            <source>Save picture ...</source>
+            <translation>Bild speichern ...</translation>
+        </message>
+        <message>
+            <source>Save table ...</source>
+            <translation>Tabelle speichern ...</translation>
+        </message>
+        <message>
+            <source>Computing the risk matrix</source>
+            <translation>Die Risikomatrix wird gerechnet</translation>
+        </message>
+        <message>
+            <source>Matrix</source>
+            <translation>Matrix</translation>
+        </message>
+        <message>
+            <source>Scales</source>
+            <translation>Skalen</translation>
+        </message>
+        <message>
+            <source>Placed: %1, without a place: %2. Events are taken as independent.</source>
+            <translation>Eingeordnet: %1, ohne Platz: %2. Ereignisse gelten als unabhängig.</translation>
+        </message>
+        <message>
+            <source>Placed: %1, without a place: %2. Common causes are counted.</source>
+            <translation>Eingeordnet: %1, ohne Platz: %2. Gemeinsame Ursachen sind gerechnet.</translation>
+        </message>
+        <message>
+            <source>Computing; what is shown is stale.</source>
+            <translation>Wird gerechnet; das Gezeigte ist veraltet.</translation>
+        </message>
+        <message>
+            <source>Computing %1; what is shown is stale.</source>
+            <translation>%1 wird gerechnet; das Gezeigte ist veraltet.</translation>
+        </message>
+        <message>
+            <source>Stale: the project has changed.</source>
+            <translation>Veraltet: das Projekt hat sich geändert.</translation>
+        </message>
+        <message>
+            <source>All that can stand in the matrix. Choose a cell to see what stands in it.</source>
+            <translation>Alles, was in der Matrix stehen kann. Eine Zelle wählen, um zu sehen, was darin steht.</translation>
+        </message>
+        <message>
+            <source>This failure mode is in no tree; it stands in the plant and the worksheet.</source>
+            <translation>Diese Ausfallart ist in keinem Baum; sie steht in Anlage und Arbeitsblatt.</translation>
+        </message>
+        <message>
+            <source>The picture is in the clipboard.</source>
+            <translation>Das Bild ist in der Zwischenablage.</translation>
+        </message>
+        <message>
+            <source>Save the risk matrix</source>
+            <translation>Risikomatrix speichern</translation>
+        </message>
+        <message>
+            <source>Pictures (*.svg *.png *.pdf)</source>
+            <translation>Bilder (*.svg *.png *.pdf)</translation>
+        </message>
+        <message>
+            <source>Save the table</source>
+            <translation>Tabelle speichern</translation>
+        </message>
+        <message>
+            <source>Tables (*.csv)</source>
+            <translation>Tabellen (*.csv)</translation>
+        </message>
+        <message>
+            <source>Written: %1</source>
+            <translation>Geschrieben: %1</translation>
+        </message>
+        <message>
+            <source>%1 cannot be written: %2</source>
+            <translation>%1 kann nicht geschrieben werden: %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>cutwater::editor::ScalesPage</name>
+        <message>
+            <source>Risk matrix: frequencies</source>
+            <translation>Risikomatrix: Häufigkeiten</translation>
+        </message>
+        <message>
+            <source>Risk matrix: severities</source>
+            <translation>Risikomatrix: Schweregrade</translation>
+        </message>
+        <message>
+            <source>Risk matrix: what a risk index is called</source>
+            <translation>Risikomatrix: wie ein Risikoindex heißt</translation>
+        </message>
+        <message>
+            <source>Rating: severity</source>
+            <translation>Bewertung: Schwere</translation>
+        </message>
+        <message>
+            <source>Rating: occurrence</source>
+            <translation>Bewertung: Auftreten</translation>
+        </message>
+        <message>
+            <source>Rating: detection</source>
+            <translation>Bewertung: Entdeckung</translation>
+        </message>
+        <message>
+            <source>Which scale</source>
+            <translation>Welche Skala</translation>
+        </message>
+        <message>
+            <source>Steps of the scale</source>
+            <translation>Stufen der Skala</translation>
+        </message>
+        <message>
+            <source>Add a step</source>
+            <translation>Stufe hinzufügen</translation>
+        </message>
+        <message>
+            <source>Remove the step</source>
+            <translation>Stufe entfernen</translation>
+        </message>
+        <message>
+            <source>Back to the matrix of the IMO</source>
+            <translation>Zurück zur Matrix der IMO</translation>
+        </message>
+        <message>
+            <source>Back to the standard scale</source>
+            <translation>Zurück zur Standardskala</translation>
+        </message>
+        <message>
+            <source>The matrix of this project. Where a word of a severity is changed, failure modes and top events with it follow.</source>
+            <translation>Die Matrix dieses Projekts. Wird das Wort einer Schwere geändert, folgen Ausfallarten und Hauptereignisse damit.</translation>
+        </message>
+        <message>
+            <source>The matrix of the IMO's Formal Safety Assessment, MSC-MEPC.2/Circ.12/Rev.2, appendix 4. Change anything, and the project has a matrix of its own.</source>
+            <translation>Die Matrix der Formal Safety Assessment der IMO, MSC-MEPC.2/Circ.12/Rev.2, Anhang 4. Wird etwas geändert, hat das Projekt eine eigene Matrix.</translation>
+        </message>
+        <message>
+            <source>The scale of this project.</source>
+            <translation>Die Skala dieses Projekts.</translation>
+        </message>
+        <message>
+            <source>The standard scale, which is ours and no part of a standard. Change anything, and the project has a scale of its own.</source>
+            <translation>Die Standardskala ist unsere und kein Teil einer Norm. Wird etwas geändert, hat das Projekt eine eigene Skala.</translation>
         </message>
     </context>
     <context>
@@ -5539,13 +6981,6 @@ Enter drücken und eintippen, was nicht geschehen darf, zum Beispiel: kein Dampf
             <source>What is &amp;seen: %1 rows, %2 columns</source>
             <translation>Was zu &amp;sehen ist: %1 Zeilen, %2 Spalten</translation>
         </message>
-        <message numerus="yes">
-            <source>&amp;Everything: %n rows, all columns</source>
-            <translation>
-                <numerusform>&amp;Alles: %n Zeile, alle Spalten</numerusform>
-                <numerusform>&amp;Alles: %n Zeilen, alle Spalten</numerusform>
-            </translation>
-        </message>
         <message>
             <source>Export the worksheet</source>
             <translation>Arbeitsblatt ausgeben</translation>
@@ -5569,6 +7004,10 @@ Enter drücken und eintippen, was nicht geschehen darf, zum Beispiel: kein Dampf
         <message>
             <source>&amp;Format:</source>
             <translation>&amp;Format:</translation>
+        </message>
+        <message>
+            <source>&amp;Everything: %1 rows, all columns</source>
+            <translation>&amp;Alles: %1 Zeilen, alle Spalten</translation>
         </message>
     </context>
     <context>
@@ -5681,8 +7120,8 @@ Enter drücken und eintippen, was nicht geschehen darf, zum Beispiel: kein Dampf
             <translation>Nirgends gefunden.</translation>
         </message>
         <message>
-            <source>Found in %1 cells, at %2 places; replacing changes %3 cells.</source>
-            <translation>In %1 Zellen an %2 Stellen gefunden; Ersetzen ändert %3 Zellen.</translation>
+            <source>Cells found: %1. Places: %2. Cells that a replacement changes: %3.</source>
+            <translation>Gefundene Zellen: %1. Stellen: %2. Zellen, die ein Ersetzen ändert: %3.</translation>
         </message>
     </context>
     <context>
@@ -5822,6 +7261,176 @@ Enter drücken und eintippen, was nicht geschehen darf, zum Beispiel: kein Dampf
         </message>
     </context>
     <context>
+        <name>cutwater::editor::SkeletonPage</name>
+        <message>
+            <source>End effect that the tree is for</source>
+            <translation>Endwirkung, für die der Baum ist</translation>
+        </message>
+        <message>
+            <source>Proposed gates and what stands below them</source>
+            <translation>Vorgeschlagene Gatter und was darunter steht</translation>
+        </message>
+        <message>
+            <source>Proposed</source>
+            <translation>Vorgeschlagen</translation>
+        </message>
+        <message>
+            <source>Kind</source>
+            <translation>Art</translation>
+        </message>
+        <message>
+            <source>Reason</source>
+            <translation>Grund</translation>
+        </message>
+        <message>
+            <source>A first tree for the &amp;end effect</source>
+            <translation>Ein erster Baum für die &amp;Endwirkung</translation>
+        </message>
+        <message>
+            <source>choose an end effect</source>
+            <translation>eine Endwirkung wählen</translation>
+        </message>
+        <message>
+            <source>%1 (no tree yet; failure modes: %2)</source>
+            <translation>%1 (noch kein Baum; Ausfallarten: %2)</translation>
+        </message>
+        <message>
+            <source>%1 (has a tree; failure modes: %2)</source>
+            <translation>%1 (hat einen Baum; Ausfallarten: %2)</translation>
+        </message>
+        <message>
+            <source>No failure mode has an end effect yet. Type end effects in the worksheet first.</source>
+            <translation>Noch keine Ausfallart hat eine Endwirkung. Erst Endwirkungen im Arbeitsblatt eintippen.</translation>
+        </message>
+        <message>
+            <source>The end effects are being looked for.</source>
+            <translation>Die Endwirkungen werden gesucht.</translation>
+        </message>
+        <message>
+            <source>Choose an end effect: its failure modes are put under gates, grouped by the plant, "and" where the supply is redundant.</source>
+            <translation>Eine Endwirkung wählen: ihre Ausfallarten werden unter Gatter gesetzt, nach der Anlage gruppiert, "UND", wo die Versorgung redundant ist.</translation>
+        </message>
+        <message>
+            <source>It is a start, not a tree: it cannot know which protection has to fail as well. Untick what you do not want; what a gate that is not ticked holds goes to the one above it.</source>
+            <translation>Es ist ein Anfang, kein Baum: es kann nicht wissen, welche Schutzeinrichtung auch versagen muss. Haken wegnehmen, wo nicht gewünscht; was ein nicht angehaktes Gatter hält, geht an das darüber.</translation>
+        </message>
+        <message>
+            <source>TO BE LOOKED AT. %1</source>
+            <translation>ANZUSEHEN. %1</translation>
+        </message>
+        <message>
+            <source>the same as %1</source>
+            <translation>dasselbe wie %1</translation>
+        </message>
+        <message>
+            <source>event</source>
+            <translation>Ereignis</translation>
+        </message>
+        <message>
+            <source>new event</source>
+            <translation>neues Ereignis</translation>
+        </message>
+        <message>
+            <source>Accept the ticked gates: %1</source>
+            <translation>Angehakte Gatter annehmen: %1</translation>
+        </message>
+        <message>
+            <source>The project has changed; the proposals are looked for again.</source>
+            <translation>Das Projekt hat sich geändert; die Vorschläge werden neu gesucht.</translation>
+        </message>
+        <message>
+            <source>The gates are in the project, under the top event %1. Look at each of them: a proposal is a start, not a tree.</source>
+            <translation>Die Gatter sind im Projekt, unter dem Hauptereignis %1. Jedes ansehen: ein Vorschlag ist ein Anfang, kein Baum.</translation>
+        </message>
+    </context>
+    <context>
+        <name>cutwater::editor::SupplyBox</name>
+        <message>
+            <source>Supply</source>
+            <translation>Versorgung</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <translation>Entfernen</translation>
+        </message>
+        <message>
+            <source>Open</source>
+            <translation>Öffnen</translation>
+        </message>
+        <message>
+            <source>Who supplies it, and whom it supplies</source>
+            <translation>Wer es versorgt und wen es versorgt</translation>
+        </message>
+        <message>
+            <source>A component that it cannot do without</source>
+            <translation>Eine Komponente, ohne die es nicht geht</translation>
+        </message>
+        <message>
+            <source>Add supplier</source>
+            <translation>Versorger hinzufügen</translation>
+        </message>
+        <message>
+            <source>Without it this component is lost, too.</source>
+            <translation>Ohne ihn ist auch diese Komponente verloren.</translation>
+        </message>
+        <message>
+            <source>Add connection ...</source>
+            <translation>Verbindung hinzufügen ...</translation>
+        </message>
+        <message>
+            <source>A feed or return with fuses, terminals and what it can carry.</source>
+            <translation>Ein Zulauf oder Rücklauf mit Sicherungen, Klemmen und Belastbarkeit.</translation>
+        </message>
+        <message>
+            <source>%1 (missing)</source>
+            <translation>%1 (fehlt)</translation>
+        </message>
+        <message>
+            <source>Needs %1</source>
+            <translation>Braucht %1</translation>
+        </message>
+        <message>
+            <source>something</source>
+            <translation>etwas</translation>
+        </message>
+        <message>
+            <source>Return of %1 from %2</source>
+            <translation>Rücklauf %1 von %2</translation>
+        </message>
+        <message>
+            <source>Return of %1 to %2</source>
+            <translation>Rücklauf %1 nach %2</translation>
+        </message>
+        <message>
+            <source>Gets %1 from %2</source>
+            <translation>Bekommt %1 von %2</translation>
+        </message>
+        <message>
+            <source>Gives %1 to %2</source>
+            <translation>Gibt %1 an %2</translation>
+        </message>
+        <message>
+            <source>%1, through %2</source>
+            <translation>%1, durch %2</translation>
+        </message>
+        <message>
+            <source>%1; carries %2 %3</source>
+            <translation>%1; trägt %2 %3</translation>
+        </message>
+        <message>
+            <source>Is needed by %1</source>
+            <translation>Wird gebraucht von %1</translation>
+        </message>
+        <message>
+            <source>Nothing is known about who supplies it.</source>
+            <translation>Es ist nicht bekannt, wer es versorgt.</translation>
+        </message>
+        <message>
+            <source>Redundant (%1): any one of %2 is taken as enough.</source>
+            <translation>Redundant (%1): jedes von %2 gilt als genug.</translation>
+        </message>
+    </context>
+    <context>
         <name>cutwater::editor::TableImportDialog</name>
         <message>
             <source>&amp;Make components that the plant does not have</source>
@@ -5951,27 +7560,6 @@ Enter drücken und eintippen, was nicht geschehen darf, zum Beispiel: kein Dampf
             <source>Our column for %1</source>
             <translation>Unsere Spalte für %1</translation>
         </message>
-        <message numerus="yes">
-            <source>%n rows can be taken.</source>
-            <translation>
-                <numerusform>%n Zeile kann übernommen werden.</numerusform>
-                <numerusform>%n Zeilen können übernommen werden.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n components are made.</source>
-            <translation>
-                <numerusform>%n Komponente wird angelegt.</numerusform>
-                <numerusform>%n Komponenten werden angelegt.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>! %n rows cannot: they stand first, with the reason.</source>
-            <translation>
-                <numerusform>! %n Zeile nicht: sie steht zuerst, mit dem Grund.</numerusform>
-                <numerusform>! %n Zeilen nicht: sie stehen zuerst, mit dem Grund.</numerusform>
-            </translation>
-        </message>
         <message>
             <source>! There is no row below the headings.</source>
             <translation>! Unter den Überschriften ist keine Zeile.</translation>
@@ -6007,6 +7595,22 @@ Enter drücken und eintippen, was nicht geschehen darf, zum Beispiel: kein Dampf
         <message>
             <source>! %1 cannot be written: %2.</source>
             <translation>! %1 kann nicht geschrieben werden: %2.</translation>
+        </message>
+        <message>
+            <source>%1 (seen in the first line)</source>
+            <translation>%1 (in der ersten Zeile gesehen)</translation>
+        </message>
+        <message>
+            <source>Rows that can be taken: %1.</source>
+            <translation>Zeilen, die übernommen werden können: %1.</translation>
+        </message>
+        <message>
+            <source>Components that are made: %1.</source>
+            <translation>Komponenten, die angelegt werden: %1.</translation>
+        </message>
+        <message>
+            <source>! Rows that cannot: %1; they stand first, with the reason.</source>
+            <translation>! Zeilen, die es nicht können: %1; sie stehen zuerst, mit dem Grund.</translation>
         </message>
     </context>
     <context>
@@ -6085,6 +7689,29 @@ Enter drücken und eintippen, was nicht geschehen darf, zum Beispiel: kein Dampf
         <message>
             <source>How often it is asked is no number: type 12 or 1e-3, or nothing.</source>
             <translation>Wie oft gefragt wird, ist keine Zahl: 12 oder 1e-3 eintippen oder nichts.</translation>
+        </message>
+    </context>
+    <context>
+        <name>cutwater::editor::TypeModel</name>
+        <message>
+            <source>Type</source>
+            <translation>Typ</translation>
+        </message>
+        <message>
+            <source>Group</source>
+            <translation>Gruppe</translation>
+        </message>
+        <message>
+            <source>Modes</source>
+            <translation>Arten</translation>
+        </message>
+        <message>
+            <source>Rates</source>
+            <translation>Raten</translation>
+        </message>
+        <message>
+            <source>Library</source>
+            <translation>Bibliothek</translation>
         </message>
     </context>
     <context>
@@ -6276,31 +7903,6 @@ Enter drücken und eintippen, was nicht geschehen darf, zum Beispiel: kein Dampf
             <source>Hide this column</source>
             <translation>Diese Spalte verbergen</translation>
         </message>
-        <message numerus="yes">
-            <source>%n cells</source>
-            <translation>
-                <numerusform>%n Zelle</numerusform>
-                <numerusform>%n Zellen</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n cells changed.</source>
-            <translation>
-                <numerusform>%n Zelle geändert.</numerusform>
-                <numerusform>%n Zellen geändert.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>%1 %2</source>
-            <translation>%1 %2</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n cells were not taken:</source>
-            <translation>
-                <numerusform>%n Zelle wurde nicht übernommen:</numerusform>
-                <numerusform>%n Zellen wurden nicht übernommen:</numerusform>
-            </translation>
-        </message>
         <message>
             <source>%1 %2.</source>
             <translation>%1 %2.</translation>
@@ -6308,13 +7910,6 @@ Enter drücken und eintippen, was nicht geschehen darf, zum Beispiel: kein Dampf
         <message>
             <source>%1: "%2" %3.</source>
             <translation>%1: "%2" %3.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n cells copied.</source>
-            <translation>
-                <numerusform>%n Zelle kopiert.</numerusform>
-                <numerusform>%n Zellen kopiert.</numerusform>
-            </translation>
         </message>
         <message>
             <source>The clipboard holds no text with commas: copy some first.</source>
@@ -6336,38 +7931,9 @@ Enter drücken und eintippen, was nicht geschehen darf, zum Beispiel: kein Dampf
             <source>Remove the row "%1"?</source>
             <translation>Die Zeile "%1" entfernen?</translation>
         </message>
-        <message numerus="yes">
-            <source>Remove %n rows?</source>
-            <translation>
-                <numerusform>%n Zeile entfernen?</numerusform>
-                <numerusform>%n Zeilen entfernen?</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n of them are used in the trees %1. Their events stay there, with name and figures, but without a row.</source>
-            <translation>
-                <numerusform>%n davon wird in den Bäumen %1 benutzt. Ihr Ereignis bleibt dort, mit Name und Zahlen, aber ohne Zeile.</numerusform>
-                <numerusform>%n davon werden in den Bäumen %1 benutzt. Ihre Ereignisse bleiben dort, mit Name und Zahlen, aber ohne Zeile.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n rows</source>
-            <translation>
-                <numerusform>%n Zeile</numerusform>
-                <numerusform>%n Zeilen</numerusform>
-            </translation>
-        </message>
         <message>
             <source>line %1</source>
             <translation>Zeile %1</translation>
-        </message>
-        <message>
-            <source>%1 imported.</source>
-            <translation>%1 eingelesen.</translation>
-        </message>
-        <message>
-            <source>%1 imported; %2 were not taken:</source>
-            <translation>%1 eingelesen; %2 nicht übernommen:</translation>
         </message>
         <message>
             <source>worksheet</source>
@@ -6430,10 +7996,6 @@ Enter drücken und eintippen, was nicht geschehen darf, zum Beispiel: kein Dampf
             <translation>Die Zeile des gewählten Ereignisses ist durch Filter oder Zuklappen verborgen.</translation>
         </message>
         <message>
-            <source>%1 of %2 rows</source>
-            <translation>%1 von %2 Zeilen</translation>
-        </message>
-        <message>
             <source>(changed since they were sorted: Ctrl+Shift+L)</source>
             <translation>(seit dem Ordnen geändert: Strg+Umschalt+L)</translation>
         </message>
@@ -6452,13 +8014,6 @@ Einfg legt eine an; das Menü Arbeitsblatt liest eine Tabelle ein.</translation>
 Ctrl+Shift+E shows every row.</source>
             <translation>Keine Zeile geht durch den Filter.
 Strg+Umschalt+E zeigt jede Zeile.</translation>
-        </message>
-        <message numerus="yes">
-            <source>! %1 There are %n more cautions.</source>
-            <translation>
-                <numerusform>! %1 Es gibt %n weiteren Vorsichtshinweis.</numerusform>
-                <numerusform>! %1 Es gibt %n weitere Vorsichtshinweise.</numerusform>
-            </translation>
         </message>
         <message>
             <source>%1 (cannot be typed here)</source>
@@ -6559,6 +8114,66 @@ Strg+Umschalt+E zeigt jede Zeile.</translation>
         <message>
             <source>All &amp;cautions ...</source>
             <translation>Alle &amp;Vorsichtshinweise ...</translation>
+        </message>
+        <message>
+            <source>1 cell</source>
+            <translation>1 Zelle</translation>
+        </message>
+        <message>
+            <source>%1 cells</source>
+            <translation>%1 Zellen</translation>
+        </message>
+        <message>
+            <source>Changed: %1.</source>
+            <translation>Geändert: %1.</translation>
+        </message>
+        <message>
+            <source>Changed: %1. Not taken: %2.</source>
+            <translation>Geändert: %1. Nicht übernommen: %2.</translation>
+        </message>
+        <message>
+            <source>Copied: %1.</source>
+            <translation>Kopiert: %1.</translation>
+        </message>
+        <message>
+            <source>Remove %1 rows?</source>
+            <translation>%1 Zeilen entfernen?</translation>
+        </message>
+        <message>
+            <source>Used in the trees %1. The events stay there, with name and figures, but without a row.</source>
+            <translation>In den Bäumen %1 benutzt. Die Ereignisse bleiben dort, mit Name und Zahlen, aber ohne Zeile.</translation>
+        </message>
+        <message>
+            <source>1 row</source>
+            <translation>1 Zeile</translation>
+        </message>
+        <message>
+            <source>%1 rows</source>
+            <translation>%1 Zeilen</translation>
+        </message>
+        <message>
+            <source>Imported: %1.</source>
+            <translation>Eingelesen: %1.</translation>
+        </message>
+        <message>
+            <source>Imported: %1. Not taken: %2.</source>
+            <translation>Eingelesen: %1. Nicht übernommen: %2.</translation>
+        </message>
+        <message>
+            <source>Rows: %1</source>
+            <translation>Zeilen: %1</translation>
+        </message>
+        <message>
+            <source>Rows: %1 of %2</source>
+            <translation>Zeilen: %1 von %2</translation>
+        </message>
+        <message>
+            <source>! %1 There are %2 more cautions.</source>
+            <translation>! %1 Es gibt %2 weitere Vorsichtshinweise.</translation>
+        </message>
+        <message>
+            <source>Choose a cell: its whole text stands here.</source>
+            <translation>Eine Zelle wählen: ihr ganzer Text steht hier.</translation>
         </message>
     </context>
     <context>

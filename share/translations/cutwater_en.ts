@@ -19,16 +19,6 @@
         </message>
     </context>
     <context>
-        <name>cutwater::editor::GridModel</name>
-        <message numerus="yes">
-            <source>%1: %n rows</source>
-            <translation>
-                <numerusform>%1: %n row</numerusform>
-                <numerusform>%1: %n rows</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
         <name>cutwater::editor::Incoming</name>
         <message numerus="yes">
             <source>%n top event(s)</source>
@@ -129,99 +119,6 @@
             <translation>
                 <numerusform>%n error</numerusform>
                 <numerusform>%n errors</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>cutwater::editor::SheetExportDialog</name>
-        <message numerus="yes">
-            <source>&amp;Everything: %n rows, all columns</source>
-            <translation>
-                <numerusform>&amp;Everything: %n row, all columns</numerusform>
-                <numerusform>&amp;Everything: %n rows, all columns</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>cutwater::editor::TableImportDialog</name>
-        <message numerus="yes">
-            <source>%n rows can be taken.</source>
-            <translation>
-                <numerusform>%n row can be taken.</numerusform>
-                <numerusform>%n rows can be taken.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n components are made.</source>
-            <translation>
-                <numerusform>%n component is made.</numerusform>
-                <numerusform>%n components are made.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>! %n rows cannot: they stand first, with the reason.</source>
-            <translation>
-                <numerusform>! %n row cannot: it stands first, with the reason.</numerusform>
-                <numerusform>! %n rows cannot: they stand first, with the reason.</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>cutwater::editor::WorksheetPage</name>
-        <message numerus="yes">
-            <source>%n cells</source>
-            <translation>
-                <numerusform>%n cell</numerusform>
-                <numerusform>%n cells</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n cells changed.</source>
-            <translation>
-                <numerusform>%n cell changed.</numerusform>
-                <numerusform>%n cells changed.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n cells were not taken:</source>
-            <translation>
-                <numerusform>%n cell was not taken:</numerusform>
-                <numerusform>%n cells were not taken:</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n cells copied.</source>
-            <translation>
-                <numerusform>%n cell copied.</numerusform>
-                <numerusform>%n cells copied.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>Remove %n rows?</source>
-            <translation>
-                <numerusform>Remove %n row?</numerusform>
-                <numerusform>Remove %n rows?</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n of them are used in the trees %1. Their events stay there, with name and figures, but without a row.</source>
-            <translation>
-                <numerusform>%n of them is used in the trees %1. Its event stays there, with name and figures, but without a row.</numerusform>
-                <numerusform>%n of them are used in the trees %1. Their events stay there, with name and figures, but without a row.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n rows</source>
-            <translation>
-                <numerusform>%n row</numerusform>
-                <numerusform>%n rows</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>! %1 There are %n more cautions.</source>
-            <translation>
-                <numerusform>! %1 There is %n more caution.</numerusform>
-                <numerusform>! %1 There are %n more cautions.</numerusform>
             </translation>
         </message>
     </context>
