@@ -13,6 +13,7 @@
 #include <QPointer>
 #include <QPrintDialog>
 #include <QPrinter>
+#include <QProgressBar>
 #include <QSaveFile>
 #include <QThreadPool>
 
@@ -170,31 +171,44 @@ void WorksheetPage::askPdf() {
 
 void WorksheetPage::writePdf(const QString& path, bool a3) {
     emit said(tr("Writing %1 ...").arg(path));
+    m_stop.request_stop(); // an earlier one
+    m_stop = std::stop_source();
+    m_progress->setValue(0);
+    m_work->show();
     QPointer<WorksheetPage> self(this);
-    QThreadPool::globalInstance()->start([self, path, a3, order = paperOrder()] {
-        bool good = false;
-        QSaveFile file(path); // an old paper stays whole until the new one is
-        if (file.open(QIODevice::WriteOnly)) {
-            {
-                QPdfWriter writer(&file);
-                writer.setTitle(QString::fromStdString(order.data->snapshot->name));
-                writer.setResolution(1200);
-                writer.setPageLayout(QPageLayout(
-                    QPageSize(a3 ? QPageSize::A3 : QPageSize::A4), QPageLayout::Landscape,
-                    QMarginsF(kMargin, kMargin, kMargin, kMargin), QPageLayout::Millimeter));
-                good = paintPaper(writer, order);
-            }
-            good = good && file.commit();
-        }
-        const QString words = good ? tr("The worksheet is written to %1.").arg(path)
-                                   : tr("%1 cannot be written: %2.").arg(path, file.errorString());
-        QMetaObject::invokeMethod(QCoreApplication::instance(), [self, good, words] {
-            if (!self) return;
-            if (!good) self->m_report->tell(words, true);
-            emit self->said(words);
-            emit self->exported(good, words);
+    const auto tell = [self](double share) {
+        const int percent = static_cast<int>(share * 100);
+        QMetaObject::invokeMethod(QCoreApplication::instance(), [self, percent] {
+            if (self) self->m_progress->setValue(percent);
         });
-    });
+    };
+    QThreadPool::globalInstance()->start(
+        [self, tell, path, a3, stop = m_stop.get_token(), order = paperOrder()] {
+            bool good = false;
+            QSaveFile file(path); // an old paper stays whole until the new one is
+            if (file.open(QIODevice::WriteOnly)) {
+                {
+                    QPdfWriter writer(&file);
+                    writer.setTitle(QString::fromStdString(order.data->snapshot->name));
+                    writer.setResolution(1200);
+                    writer.setPageLayout(QPageLayout(
+                        QPageSize(a3 ? QPageSize::A3 : QPageSize::A4), QPageLayout::Landscape,
+                        QMarginsF(kMargin, kMargin, kMargin, kMargin), QPageLayout::Millimeter));
+                    good = paintPaper(writer, order, tell, stop);
+                }
+                good = good && file.commit();
+            }
+            QString words = good ? tr("The worksheet is written to %1.").arg(path)
+                                 : tr("%1 cannot be written: %2.").arg(path, file.errorString());
+            if (stop.stop_requested()) words.clear();
+            QMetaObject::invokeMethod(QCoreApplication::instance(), [self, stop, good, words] {
+                if (!self) return;
+                if (stop == self->m_stop.get_token()) self->m_work->hide();
+                if (!good && !words.isEmpty()) self->m_report->tell(words, true);
+                emit self->said(words);
+                emit self->exported(good, words);
+            });
+        });
 }
 
 void WorksheetPage::print() {

@@ -196,14 +196,20 @@ bool paintPaper(QPagedPaintDevice& device, const PaperOrder& order,
     const double scale = painter.device()->logicalDpiX() / 72.0;
     const double width = painter.device()->width() / scale;
     const double height = painter.device()->height() / scale;
-    const std::vector<PaperPage> pages = layOut(order, width, height - kTop - kHeading - kFoot);
+    constexpr double half = 0.5; // laying out takes about as long as drawing
+    const auto tell = [&](double from, double share) {
+        if (progress) progress(from + half * share);
+    };
+    const std::vector<PaperPage> pages = layOut(
+        order, width, height - kTop - kHeading - kFoot, [&](double share) { tell(0, share); },
+        stop);
     painter.scale(scale, scale);
     Printer printer(painter, order, width, height, static_cast<int>(pages.size()));
     for (std::size_t i = 0; i < pages.size(); ++i) {
         if (stop.stop_requested()) return false;
         if (i > 0 && !device.newPage()) return false;
         printer.page(pages[i], static_cast<int>(i) + 1);
-        if (progress) progress(static_cast<double>(i + 1) / static_cast<double>(pages.size()));
+        tell(half, static_cast<double>(i + 1) / static_cast<double>(pages.size()));
     }
     return painter.end();
 }

@@ -52,7 +52,10 @@ struct PaperPage {
 };
 
 // Room for the table on one page: `width` and `height` in points.
-std::vector<PaperPage> layOut(const PaperOrder& order, double width, double height);
+// `progress`: 0 to 1. Where `stop` was asked the pages are not all there.
+std::vector<PaperPage> layOut(const PaperOrder& order, double width, double height,
+                              const std::function<void(double)>& progress = {},
+                              std::stop_token stop = {});
 
 // Sentences that go with the sheet: the weakness of the RPN where it is shown, all cautions.
 QStringList paperWords(const PaperOrder& order);

@@ -148,7 +148,8 @@ QStringList paperWords(const PaperOrder& order) {
     return words;
 }
 
-std::vector<PaperPage> layOut(const PaperOrder& order, double width, double height) {
+std::vector<PaperPage> layOut(const PaperOrder& order, double width, double height,
+                              const std::function<void(double)>& progress, std::stop_token stop) {
     using namespace paper;
     const QFont hundred = hundredOf(order.font);
     const double letter = QFontMetricsF(hundred).averageCharWidth() * kText / 100;
@@ -156,7 +157,10 @@ std::vector<PaperPage> layOut(const PaperOrder& order, double width, double heig
     for (const int place : order.columns)
         widths[place] = widthOf(place, hundred, letter);
     std::vector<PaperPage> pages;
-    for (const std::vector<int>& columns : strips(order, width, widths)) {
+    const auto sheets = strips(order, width, widths);
+    const double all = static_cast<double>(sheets.size() * order.lines.size());
+    std::size_t done = 0;
+    for (const std::vector<int>& columns : sheets) {
         PaperPage fresh;
         fresh.columns = columns;
         fresh.lefts = leftsOf(columns, widths, width);
@@ -168,6 +172,8 @@ std::vector<PaperPage> layOut(const PaperOrder& order, double width, double heig
             y = 0;
         };
         for (const PaperLine& line : order.lines) {
+            if (stop.stop_requested()) return pages;
+            if (progress && ++done % 100 == 0) progress(static_cast<double>(done) / all);
             double tall = kGroup;
             if (line.row >= 0) {
                 tall = kText * 1.3;

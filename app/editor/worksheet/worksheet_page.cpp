@@ -7,6 +7,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDialog>
+#include <QDialogButtonBox>
 #include <QFileDialog>
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -16,6 +17,7 @@
 #include <QMenu>
 #include <QMessageBox>
 #include <QPlainTextEdit>
+#include <QProgressBar>
 #include <QPushButton>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -55,6 +57,7 @@ WorksheetPage::WorksheetPage(Session& session, Selection& selection, sdk::Host& 
     layout->addWidget(makeTools());
     layout->addWidget(makeFacts());
     layout->addWidget(m_report);
+    layout->addWidget(makeWork());
     layout->addWidget(m_empty, 1);
     layout->addWidget(m_view, 1);
     layout->addWidget(m_find);
@@ -131,6 +134,7 @@ WorksheetPage::WorksheetPage(Session& session, Selection& selection, sdk::Host& 
 }
 
 WorksheetPage::~WorksheetPage() {
+    m_stop.request_stop();
     m_session.disconnect(this);
     m_selection.disconnect(this);
 }
@@ -240,6 +244,21 @@ QWidget* WorksheetPage::makeFacts() {
     line->addWidget(m_rpn, 2);
     line->addWidget(m_count);
     return facts;
+}
+
+QWidget* WorksheetPage::makeWork() {
+    m_work = new QWidget(this);
+    m_work->setObjectName("worksheetWork");
+    m_progress = new QProgressBar(m_work);
+    m_progress->setRange(0, 100);
+    auto* cancel = new QDialogButtonBox(QDialogButtonBox::Cancel, m_work);
+    connect(cancel, &QDialogButtonBox::rejected, this, &WorksheetPage::cancelPdf);
+    auto* line = new QHBoxLayout(m_work);
+    line->setContentsMargins(0, 0, 0, 0);
+    line->addWidget(m_progress, 1);
+    line->addWidget(cancel);
+    m_work->hide();
+    return m_work;
 }
 
 QWidget* WorksheetPage::makeFoot() {

@@ -19,6 +19,7 @@
 
 #include <functional>
 #include <map>
+#include <stop_token>
 
 class QCheckBox;
 class QComboBox;
@@ -28,6 +29,7 @@ class QLineEdit;
 class QMenu;
 class QPlainTextEdit;
 class QPrinter;
+class QProgressBar;
 class QVBoxLayout;
 
 namespace cutwater::editor {
@@ -69,8 +71,9 @@ public:
 
     // The rows and columns that are seen, for paper.
     PaperOrder paperOrder() const;
-    // Writes a PDF in a worker; exported() follows.
+    // Writes a PDF in a worker; exported() follows, without a sentence where it was cancelled.
     void writePdf(const QString& path, bool a3);
+    void cancelPdf() { m_stop.request_stop(); }
     // `suffix`: csv, tsv or xlsx. `everything`: all rows and columns, not only those seen.
     void exportTo(const QString& path, const QString& suffix, bool everything);
 
@@ -89,6 +92,7 @@ private:
     QWidget* makeTools();
     QWidget* makeFacts();
     QWidget* makeFoot();
+    QWidget* makeWork();
     void fillHeadingMenu(QMenu& menu, int section);
 
     // Following.
@@ -166,6 +170,9 @@ private:
     QLabel* m_caution = nullptr;
     QLabel* m_cellTitle = nullptr;
     QPlainTextEdit* m_cell = nullptr;
+    QWidget* m_work = nullptr; // what takes its time: how far it is, and an end to it
+    QProgressBar* m_progress = nullptr;
+    std::stop_source m_stop;
     QTimer m_tell;        // the selection, once the hand rests
     QTimer m_narrow;      // the filter, once the hand rests
     bool m_behind = true; // the project changed while the page was not seen

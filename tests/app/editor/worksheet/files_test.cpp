@@ -165,6 +165,22 @@ TEST(WorksheetPaper, RepeatsHeadingsAndFirstColumns) {
     EXPECT_GE(words.size(), 12);
 }
 
+TEST(WorksheetPaper, IsGivenUpWhenAsked) {
+    Desk desk(test::largeSheet(3000));
+    QTemporaryDir folder;
+    QSignalSpy exported(desk.page.get(), &WorksheetPage::exported);
+    auto* work = desk.page->findChild<QWidget*>("worksheetWork");
+    desk.page->writePdf(folder.filePath("sheet.pdf"), false);
+    EXPECT_TRUE(work->isVisible());
+    QTest::mouseClick(work->findChild<QPushButton*>(), Qt::LeftButton);
+    ASSERT_TRUE(exported.wait(20000));
+    EXPECT_FALSE(exported[0][0].toBool());
+    EXPECT_EQ(exported[0][1].toString(), "");
+    EXPECT_FALSE(work->isVisible());
+    EXPECT_FALSE(QFile::exists(folder.filePath("sheet.pdf")));
+    EXPECT_TRUE(desk.page->report().sentence().isEmpty());
+}
+
 TEST(WorksheetPaper, WritesPdf) {
     Desk desk(test::smallSheet());
     QTemporaryDir folder;
