@@ -2397,6 +2397,10 @@
             <source>whose probability counts where the members of a group are not equally bad: the geometric mean of those taken, or the smallest</source>
             <translation>wessen Wahrscheinlichkeit zählt, wo die Mitglieder einer Gruppe nicht gleich schlecht sind: das geometrische Mittel der betroffenen oder die kleinste</translation>
         </message>
+        <message>
+            <source>Proposal</source>
+            <translation>Vorschlag</translation>
+        </message>
     </context>
     <context>
         <name>ProposalsPlace</name>

@@ -156,6 +156,7 @@
     QT_TRANSLATE_NOOP("Plugins", "Probability of the top events"),
     QT_TRANSLATE_NOOP("Plugins", "Probability that all hold"),
     QT_TRANSLATE_NOOP("Plugins", "Probability that none occurs"),
+    QT_TRANSLATE_NOOP("Plugins", "Proposal"),
     QT_TRANSLATE_NOOP("Plugins", "Proposes the gates of a tree for one end effect of the worksheet, to be accepted one by one."),
     QT_TRANSLATE_NOOP("Plugins", "Proved by"),
     QT_TRANSLATE_NOOP("Plugins", "Proved on"),
