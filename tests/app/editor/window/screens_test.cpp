@@ -57,10 +57,12 @@ protected:
             if (auto* preview =
                     window->pages().widget(page)->findChild<QPushButton*>("reportPreview"))
                 preview->click();
-            if (qEnvironmentVariableIsSet("CUTWATER_SHOTS"))
-                EXPECT_TRUE(QTest::qWaitFor(
-                    [this] { return !window->findChild<ReportPage*>()->run().isRunning(); },
-                    60000));
+            if (qEnvironmentVariableIsSet("CUTWATER_SHOTS")) {
+                const auto made = [this] {
+                    return !window->findChild<ReportPage*>()->run().isRunning();
+                };
+                EXPECT_TRUE(QTest::qWaitFor(made, 60000));
+            }
             QTest::qWait(qEnvironmentVariableIsSet("CUTWATER_SHOTS") ? 2000 : 20);
             const QString name = window->pages().widget(page)->objectName();
             shoot(*window, "page-" + (name.isEmpty() ? QString::number(page) : name) + "-" + look);
