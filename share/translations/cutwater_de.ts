@@ -6152,7 +6152,7 @@ Enter drücken und ein Teil eintippen, das Kennzeichen zuerst, zum Beispiel: B1 
         </message>
         <message>
             <source>Add the usual</source>
-            <translation>Das Übliche dazu</translation>
+            <translation>Das Übliche</translation>
         </message>
         <message>
             <source>Probability of the top events, single failures, cut sets</source>
@@ -6184,7 +6184,7 @@ Enter drücken und ein Teil eintippen, das Kennzeichen zuerst, zum Beispiel: B1 
         </message>
         <message>
             <source>&amp;Save as ...</source>
-            <translation>&amp;Speichern unter ...</translation>
+            <translation>&amp;Speichern ...</translation>
         </message>
         <message>
             <source>One page for browsers, PDF, or text for office programs</source>
@@ -6376,7 +6376,7 @@ Enter drücken und ein Teil eintippen, das Kennzeichen zuerst, zum Beispiel: B1 
         <name>cutwater::editor::RiskPage</name>
         <message>
             <source>Count common causes</source>
-            <translation>Gemeinsame Ursachen rechnen</translation>
+            <translation>Gem. Ursachen</translation>
         </message>
         <message>
             <source>Show all</source>
@@ -8053,7 +8053,7 @@ Strg+Umschalt+E zeigt jede Zeile.</translation>
         </message>
         <message>
             <source>&amp;Group by:</source>
-            <translation>&amp;Gruppieren nach:</translation>
+            <translation>&amp;Gruppiert:</translation>
         </message>
         <message>
             <source>nothing</source>
@@ -8077,7 +8077,7 @@ Strg+Umschalt+E zeigt jede Zeile.</translation>
         </message>
         <message>
             <source>D&amp;ormant only</source>
-            <translation>Nur &amp;schlafende</translation>
+            <translation>&amp;Schlafende</translation>
         </message>
         <message>
             <source>Only failures that nobody sees until a test or a demand</source>

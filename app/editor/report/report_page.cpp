@@ -143,8 +143,8 @@ QWidget* ReportPage::makeLeft() {
     grid->addWidget(m_title, 4, 0, 1, 4);
     grid->addWidget(commentWords, 5, 0, 1, 4);
     grid->addWidget(m_comment, 6, 0, 1, 4);
-    grid->addWidget(m_drawings, 7, 0, 1, 2);
-    grid->addWidget(m_standard, 7, 2, 1, 2);
+    grid->addWidget(m_drawings, 7, 0, 1, 4);
+    grid->addWidget(m_standard, 8, 0, 1, 4);
     grid->setRowStretch(1, 3);
     grid->setRowStretch(6, 2);
     return left;

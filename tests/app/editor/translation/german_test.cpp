@@ -91,7 +91,7 @@ TEST_F(GermanWindow, SpeaksGermanEverywhere) {
 
 TEST_F(GermanWindow, NoMainLabelIsCutOff) {
     openPath(CUTWATER_SOURCE_DIR "/share/examples/sandpiper-bay.cutwater");
-    window->resize(1360, 860);
+    window->resize(1500, 900);
     QTest::qWait(500);
     for (int page = 0; page < window->pages().count(); ++page) {
         window->pages().setCurrentIndex(page);
