@@ -42,7 +42,7 @@ QIcon iconOf(PlantModel::Kind kind) {
 
 QString PlantModel::textOf(const Node& node, int column) const {
     if (node.kind == Kind::mode) {
-        const project::FailureMode* mode = m_lookup->mode(node.id);
+        const project::FailureMode* mode = lookup().mode(node.id);
         if (!mode) return {};
         if (column == textColumn) return wordsOf(*mode);
         if (column != treesColumn) return {};
@@ -55,7 +55,7 @@ QString PlantModel::textOf(const Node& node, int column) const {
         return tops.size() > kMostTops ? tr("%1 and %2 more").arg(list).arg(tops.size() - kMostTops)
                                        : list;
     }
-    const project::Component* part = m_lookup->component(node.id);
+    const project::Component* part = lookup().component(node.id);
     if (!part) return {};
     switch (column) {
     case textColumn: return wordsOf(*part);
@@ -72,9 +72,9 @@ QString PlantModel::textOf(const Node& node, int column) const {
 }
 
 QString PlantModel::tipOf(const Node& node) const {
-    if (const project::FailureMode* mode = m_lookup->mode(node.id); mode && node.kind == Kind::mode)
+    if (const project::FailureMode* mode = lookup().mode(node.id); mode && node.kind == Kind::mode)
         return QString::fromStdString(mode->localEffect);
-    const project::Component* part = m_lookup->component(node.id);
+    const project::Component* part = lookup().component(node.id);
     return part ? QString::fromStdString(part->function) : QString();
 }
 

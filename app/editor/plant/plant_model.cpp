@@ -16,13 +16,18 @@ using project::edits::PartPlace;
 PlantModel::PlantModel(Session& session, QObject* parent)
     : QAbstractItemModel(parent), m_session(session), m_root(std::make_unique<Node>()) {
     m_project = m_session.project();
-    m_lookup = std::make_unique<project::Index>(*m_project);
     m_root = build();
     connect(&m_session, &Session::projectChanged, this, [this] { follow(false); });
     connect(&m_session, &Session::replaced, this, [this] { follow(true); });
 }
 
 PlantModel::~PlantModel() = default;
+
+// Nobody may be looking, and a tree of 20,000 events is not to be indexed at each stroke of a key.
+const project::Index& PlantModel::lookup() const {
+    if (!m_lookup) m_lookup = std::make_unique<project::Index>(*m_project);
+    return *m_lookup;
+}
 
 const TreePlaces& PlantModel::places() const {
     if (!m_places) m_places = std::make_unique<TreePlaces>(m_project);
@@ -102,7 +107,7 @@ bool PlantModel::fits(const FailureMode& each) const {
 void PlantModel::follow(bool always) {
     const Snapshot old = m_project; // texts that rows look into until they are made anew
     m_project = m_session.project();
-    m_lookup = std::make_unique<project::Index>(*m_project);
+    m_lookup.reset();
     m_places.reset();
     auto made = build();
     if (!always && !m_draft && made->sameAs(*m_root)) {
@@ -164,12 +169,12 @@ project::Id PlantModel::idAt(const QModelIndex& index) const {
 }
 
 const Component* PlantModel::componentAt(const QModelIndex& index) const {
-    return index.isValid() && kindAt(index) == Kind::component ? m_lookup->component(idAt(index))
+    return index.isValid() && kindAt(index) == Kind::component ? lookup().component(idAt(index))
                                                                : nullptr;
 }
 
 const FailureMode* PlantModel::modeAt(const QModelIndex& index) const {
-    return index.isValid() && kindAt(index) == Kind::mode ? m_lookup->mode(idAt(index)) : nullptr;
+    return index.isValid() && kindAt(index) == Kind::mode ? lookup().mode(idAt(index)) : nullptr;
 }
 
 QModelIndex PlantModel::find(Kind kind, const project::Id& id) const {

@@ -50,7 +50,7 @@ public:
     componentAt(const QModelIndex& index) const; // null: it is no component
     const project::FailureMode* modeAt(const QModelIndex& index) const;
     const project::Project& project() const { return *m_project; }
-    const project::Index& lookup() const { return *m_lookup; }
+    const project::Index& lookup() const;
     const TreePlaces& places() const;
 
     // A row that is being typed: a component, or a failure mode.
@@ -79,8 +79,8 @@ private:
 
     Session& m_session;
     Snapshot m_project;
-    std::unique_ptr<project::Index> m_lookup;
-    mutable std::unique_ptr<TreePlaces> m_places; // made when it is asked for
+    mutable std::unique_ptr<project::Index> m_lookup; // made when it is asked for, like m_places
+    mutable std::unique_ptr<TreePlaces> m_places;
     std::unique_ptr<Node> m_root;
     Node* m_draft = nullptr;
     QString m_filter;
