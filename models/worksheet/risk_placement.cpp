@@ -33,7 +33,7 @@ RiskPicture placeRisks(const project::Project& project, const project::Index& in
             const project::TopEvent& top = project.tops[i];
             if (wish.progress)
                 wish.progress(static_cast<double>(i) / static_cast<double>(project.tops.size()),
-                              "computing " + top.id);
+                              top.id);
             const TopFigures figures = topFiguresOf(project, index, top, wish.limits);
             if (figures.cancelled) {
                 picture.cancelled = true;

@@ -115,14 +115,15 @@ ResultView::ResultView(std::shared_ptr<const sdk::Result> result, const QString&
     step(QKeySequence(Qt::CTRL | Qt::Key_PageUp), -1);
 
     auto* const below = new QWidget(this);
-    auto* const bar = new QHBoxLayout;
-    bar->addWidget(m_chooser, 1);
+    auto* const bar = new QHBoxLayout; // below the chooser: beside it there is no room for both
     bar->addWidget(text);
     bar->addWidget(csv);
     bar->addWidget(file);
     bar->addWidget(report);
+    bar->addStretch(1);
     auto* const belowLayout = new QVBoxLayout(below);
     belowLayout->setContentsMargins(0, 0, 0, 0);
+    belowLayout->addWidget(m_chooser);
     belowLayout->addLayout(bar);
     belowLayout->addWidget(m_stack, 1);
     auto* const splitter = new QSplitter(Qt::Vertical, this);

@@ -113,7 +113,9 @@ void DiagramView::fitBoxes(const std::vector<std::size_t>& boxes) {
 
 void DiagramView::showBox(std::size_t box) {
     const BoxItem* item = m_scene->item(box);
-    ensureVisible(item->frame().translated(item->target()), 40, 40);
+    // The overview lies over the lower edge.
+    const int clear = std::min(140, viewport()->height() / 3);
+    ensureVisible(item->frame().translated(item->target()), 40, clear);
     emit lookedElsewhere();
 }
 

@@ -118,6 +118,7 @@ QWidget* LibraryPage::makeTypes() {
     split->addWidget(right);
     split->setStretchFactor(0, 1);
     split->setStretchFactor(1, 1);
+    split->setSizes({360, 310}); // the list has four columns, the text wraps
     connect(m_filter, &QLineEdit::textChanged, this, [this](const QString& words) {
         m_types->setFilter(words.trimmed());
         if (m_types->rowCount() > 0) m_table->setCurrentIndex(m_types->index(0, 0));

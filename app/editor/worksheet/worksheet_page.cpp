@@ -55,6 +55,7 @@ WorksheetPage::WorksheetPage(Session& session, Selection& selection, sdk::Host& 
     layout->setContentsMargins(6, 6, 6, 6);
     layout->setSpacing(4);
     layout->addWidget(makeTools());
+    layout->addWidget(makeFilter());
     layout->addWidget(makeFacts());
     layout->addWidget(m_report);
     layout->addWidget(makeWork());
@@ -199,13 +200,7 @@ QWidget* WorksheetPage::makeTools() {
         box->setMinimumContentsLength(10);
     }
     line->addWidget(m_dormant);
-    m_filter = new QLineEdit(tools);
-    m_filter->setObjectName("filterText");
-    m_filter->setPlaceholderText(tr("Show rows that hold ..."));
-    m_filter->setAccessibleName(tr("Show rows that hold these words"));
-    m_filter->setClearButtonEnabled(true);
-    connect(m_filter, &QLineEdit::textChanged, &m_narrow, qOverload<>(&QTimer::start));
-    line->addWidget(m_filter, 1);
+    line->addStretch(1);
     auto* more = new QToolButton(tools);
     more->setText(tr("Table"));
     more->setToolTip(tr("Import, export, print, find, sort, columns"));
@@ -215,6 +210,26 @@ QWidget* WorksheetPage::makeTools() {
         each ? menu->addAction(each) : void(menu->addSeparator());
     more->setMenu(menu);
     line->addWidget(more);
+    return tools;
+}
+
+// A line of its own: beside the choices of columns and groups a narrow window has no room for
+// words.
+QWidget* WorksheetPage::makeFilter() {
+    auto* tools = new QWidget(this);
+    auto* line = new QHBoxLayout(tools);
+    line->setContentsMargins(0, 0, 0, 0);
+    m_filter = new QLineEdit(tools);
+    m_filter->setObjectName("filterText");
+    m_filter->setPlaceholderText(tr("Show rows that hold ..."));
+    m_filter->setAccessibleName(tr("Show rows that hold these words"));
+    m_filter->setClearButtonEnabled(true);
+    connect(m_filter, &QLineEdit::textChanged, &m_narrow, qOverload<>(&QTimer::start));
+    m_count = new QLabel(tools);
+    m_count->setObjectName("rowCount");
+    m_count->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    line->addWidget(m_filter, 1);
+    line->addWidget(m_count);
     return tools;
 }
 
@@ -236,13 +251,9 @@ QWidget* WorksheetPage::makeFacts() {
     m_rpn->setWordWrap(true); // in a narrow window on two lines, rather than a wide window
     m_rpn->setMinimumWidth(200);
     m_rpn->setToolTip(QLatin1String(worksheet::kRpnWarning));
-    m_count = new QLabel(facts);
-    m_count->setObjectName("rowCount");
-    m_count->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     line->addWidget(mode);
     line->addWidget(m_mode, 2);
     line->addWidget(m_rpn, 2);
-    line->addWidget(m_count);
     return facts;
 }
 

@@ -90,6 +90,7 @@ private:
     QAction* make(const char* name, const QString& text, const QKeySequence& keys,
                   const std::function<void()>& act, QWidget* where);
     QWidget* makeTools();
+    QWidget* makeFilter();
     QWidget* makeFacts();
     QWidget* makeFoot();
     QWidget* makeWork();

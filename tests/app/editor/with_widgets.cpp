@@ -4,6 +4,7 @@
 #include <QApplication>
 #include <QFile>
 #include <QFontDatabase>
+#include <QSettings>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 
@@ -21,6 +22,9 @@ public:
         static char* words[] = {name, nullptr};
         QStandardPaths::setTestModeEnabled(true);
         qputenv("XDG_CONFIG_HOME", QFile::encodeName(m_settings.path())); // before any settings
+        // In test mode they would go to one folder for all: tests that run side by side would clear
+        // each other's.
+        QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, m_settings.path());
         m_application = std::make_unique<QApplication>(count, words);
         QApplication::setApplicationName("cutwater-editor");
         QApplication::setOrganizationName("cutwater-test");

@@ -63,7 +63,7 @@ protected:
                 };
                 EXPECT_TRUE(QTest::qWaitFor(made, 60000));
             }
-            QTest::qWait(qEnvironmentVariableIsSet("CUTWATER_SHOTS") ? 2000 : 20);
+            QTest::qWait(qEnvironmentVariableIsSet("CUTWATER_SHOTS") ? 6000 : 20); // to be computed
             const QString name = window->pages().widget(page)->objectName();
             shoot(*window, "page-" + (name.isEmpty() ? QString::number(page) : name) + "-" + look);
         }
