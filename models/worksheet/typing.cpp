@@ -49,7 +49,8 @@ public:
         if (std::any_of(made.actions.begin(), made.actions.end(),
                         [](const project::Action& action) { return action.what.empty(); }))
             return "leaves an action without words: remove what stands beside it first";
-        if (column->id == "dormant" && made == mode && mode.model.kind == project::ModelKind::tested)
+        if (column->id == "dormant" && made == mode &&
+            mode.model.kind == project::ModelKind::tested)
             return "stays \"yes\": its failure model is found by tests only";
         changed = !(made == mode);
         mode = std::move(made);

@@ -94,7 +94,8 @@ bool DiagramView::askOutside(const QDropEvent& event, bool drop) {
     const QPointF place = mapToScene(event.position().toPoint());
     const std::size_t target = m_scene->boxAt(place);
     const bool right = target != kNoBox && place.x() > m_scene->item(target)->pos().x();
-    return m_outside(*carried, target, right, event.modifiers().testFlag(Qt::ControlModifier), drop);
+    return m_outside(*carried, target, right, event.modifiers().testFlag(Qt::ControlModifier),
+                     drop);
 }
 
 void DiagramView::dragEnterEvent(QDragEnterEvent* event) {
