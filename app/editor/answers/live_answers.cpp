@@ -10,7 +10,8 @@ namespace {
 using namespace std::chrono_literals;
 using Clock = std::chrono::steady_clock;
 
-constexpr auto kPause = 100ms;
+// Several edits of one stroke are one question. No longer: a run that is overtaken ends at once.
+constexpr auto kPause = 20ms;
 constexpr auto kUnseen = 1s; // shorter runs show no progress
 constexpr auto kBetweenReports = 100ms;
 
