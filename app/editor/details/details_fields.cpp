@@ -2,6 +2,7 @@
 // DetailsForm: its fields, and the edit that each of them makes.
 #include "app/editor/details/details_form.h"
 
+#include "app/editor/details/left_edit.h"
 #include "app/editor/outline/node_words.h"
 #include "models/project/edits/facts.h"
 
@@ -12,12 +13,9 @@
 #include <QGroupBox>
 #include <QLabel>
 #include <QLineEdit>
-#include <QPlainTextEdit>
 #include <QSpinBox>
 #include <QStackedWidget>
 #include <QVBoxLayout>
-
-#include <functional>
 
 namespace cutwater::editor {
 
@@ -27,22 +25,6 @@ using project::Project;
 namespace {
 
 constexpr int kEventKinds = 100; // offset of event kinds in the list of kinds
-
-// A field of several lines that tells when it is left.
-class RemarkEdit : public QPlainTextEdit {
-public:
-    RemarkEdit(QWidget* parent, std::function<void()> left)
-        : QPlainTextEdit(parent), m_left(std::move(left)) {}
-
-protected:
-    void focusOutEvent(QFocusEvent* event) override {
-        QPlainTextEdit::focusOutEvent(event);
-        m_left();
-    }
-
-private:
-    std::function<void()> m_left;
-};
 
 } // namespace
 
@@ -87,15 +69,13 @@ void DetailsForm::makeFields() {
     m_modelBox = new QGroupBox;
     m_model = new ModelForm;
     (new QVBoxLayout(m_modelBox))->addWidget(m_model);
-    m_remark = new RemarkEdit(page, [this] {
+    m_remark = new LeftEdit(page, [this] {
         const std::string text = m_remark->toPlainText().toStdString();
         if (!m_busy && m_remark->document()->isModified() && !m_node.empty())
             apply([&](const Project& p) { return edits::setRemark(p, m_node, text); });
     });
     m_remark->setObjectName("remark");
     m_remark->setAccessibleName(tr("Remark"));
-    m_remark->setTabChangesFocus(true);
-    m_remark->setMaximumHeight(fontMetrics().lineSpacing() * 4);
     auto* remarkLabel = new QLabel(tr("&Remark"));
     remarkLabel->setBuddy(m_remark);
 

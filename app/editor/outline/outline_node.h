@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/editor/outline/outline_model.h"
+#include "app/editor/outline/typing_tree.h"
 
 #include <algorithm>
 
@@ -19,17 +20,7 @@ struct OutlineModel::Node {
     Node() = default;
     Node(const Node&) = delete;
     Node& operator=(const Node&) = delete;
-    // Level by level: an unfolded chain may be deeper than the stack.
-    ~Node() {
-        std::vector<std::unique_ptr<Node>> left = std::move(children);
-        while (!left.empty()) {
-            const std::unique_ptr<Node> node = std::move(left.back());
-            left.pop_back();
-            for (auto& child : node->children)
-                left.push_back(std::move(child));
-            node->children.clear();
-        }
-    }
+    ~Node() { takeDown(std::move(children)); }
 
     std::size_t position() const {
         const auto& all = parent->children;

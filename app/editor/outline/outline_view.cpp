@@ -2,14 +2,13 @@
 #include "app/editor/outline/outline_view.h"
 
 #include "app/editor/outline/node_delegate.h"
+#include "app/editor/outline/typing_tree.h"
 #include "models/project/edits/add.h"
 
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QPainter>
 #include <QScopedValueRollback>
-
-#include <algorithm>
 
 namespace cutwater::editor {
 
@@ -21,17 +20,7 @@ OutlineView::OutlineView(Session& session, Selection& selection, QWidget* parent
     setModel(m_model);
     auto* delegate = new NodeDelegate(this);
     setItemDelegate(delegate);
-    setUniformRowHeights(true);
-    setSelectionMode(ExtendedSelection);
-    setEditTriggers(NoEditTriggers);
-    setDragEnabled(true);
-    setAcceptDrops(true);
-    setDropIndicatorShown(true);
-    setAutoExpandDelay(700);
-    setExpandsOnDoubleClick(false);
-    setAllColumnsShowFocus(true);
-    header()->setStretchLastSection(false);
-    header()->setSectionResizeMode(OutlineModel::textColumn, QHeaderView::Stretch);
+    setUpTypingTree(*this, OutlineModel::textColumn);
     // The words need the room; the failure model stands in the details, and here on wish.
     setIndentation(14);
     header()->resizeSection(OutlineModel::kindColumn, fontMetrics().averageCharWidth() * 16);
@@ -53,22 +42,9 @@ OutlineView::OutlineView(Session& session, Selection& selection, QWidget* parent
 }
 
 std::vector<project::edits::Use> OutlineView::chosen() const {
-    QModelIndexList rows = selectionModel()->selectedRows();
-    if (rows.isEmpty() && currentIndex().isValid()) rows = {currentRow()};
-    const auto isChosen = [&](QModelIndex index) {
-        for (index = index.parent(); index.isValid(); index = index.parent())
-            if (rows.contains(index)) return true;
-        return false;
-    };
-    QModelIndexList outer;
-    for (const QModelIndex& row : rows)
-        if (!m_model->isDraft(row) && !isChosen(row)) outer.push_back(row);
-    std::sort(outer.begin(), outer.end(), [this](const QModelIndex& a, const QModelIndex& b) {
-        return visualRect(a).top() < visualRect(b).top();
-    });
     std::vector<project::edits::Use> uses;
-    for (const QModelIndex& row : outer)
-        uses.push_back(m_model->useAt(row));
+    for (const QModelIndex& row : outermostRows(*this))
+        if (!m_model->isDraft(row)) uses.push_back(m_model->useAt(row));
     return uses;
 }
 
@@ -84,8 +60,7 @@ void OutlineView::follow() {
         current = index;
     }
     if (current.isValid()) {
-        for (QModelIndex above = current.parent(); above.isValid(); above = above.parent())
-            expand(above);
+        unfoldAbove(*this, current);
         selectionModel()->setCurrentIndex(current, QItemSelectionModel::NoUpdate);
         scrollTo(current);
     }

@@ -2,7 +2,7 @@
 #include "app/editor/plant/part_form.h"
 
 #include "app/editor/details/quantity_row.h"
-#include "app/editor/plant/left_edit.h"
+#include "app/editor/details/left_edit.h"
 #include "app/editor/plant/plant_words.h"
 #include "app/editor/plant/supply_box.h"
 #include "models/project/edits/plant.h"

@@ -2,6 +2,7 @@
 // One row of the plant. Private to PlantModel.
 #pragma once
 
+#include "app/editor/outline/typing_tree.h"
 #include "app/editor/plant/plant_model.h"
 
 #include <memory>
@@ -20,17 +21,7 @@ struct PlantModel::Node {
     Node() = default;
     Node(const Node&) = delete;
     Node& operator=(const Node&) = delete;
-    // Deep trees are taken down without recursion.
-    ~Node() {
-        std::vector<std::unique_ptr<Node>> left = std::move(children);
-        while (!left.empty()) {
-            std::unique_ptr<Node> node = std::move(left.back());
-            left.pop_back();
-            for (auto& child : node->children)
-                left.push_back(std::move(child));
-            node->children.clear();
-        }
-    }
+    ~Node() { takeDown(std::move(children)); }
 
     Node& add(Kind childKind, const project::Id& childId) {
         auto node = std::make_unique<Node>();

@@ -2,6 +2,7 @@
 #include "app/editor/plant/plant_view.h"
 
 #include "app/editor/outline/node_delegate.h"
+#include "app/editor/outline/typing_tree.h"
 #include "app/editor/plant/plant_words.h"
 
 #include <QHeaderView>
@@ -16,6 +17,20 @@ namespace cutwater::editor {
 using Kind = PlantModel::Kind;
 
 namespace {
+
+// Calls goOn(row) for the rows at the top and for those below each row of which it says yes.
+template <typename GoOn>
+void walkRows(const QAbstractItemModel& model, GoOn goOn) {
+    std::vector<QModelIndex> left{QModelIndex()};
+    while (!left.empty()) {
+        const QModelIndex above = left.back();
+        left.pop_back();
+        for (int row = 0; row < model.rowCount(above); ++row) {
+            const QModelIndex index = model.index(row, 0, above);
+            if (goOn(index)) left.push_back(index);
+        }
+    }
+}
 
 // The line of the outline, with words for the plant.
 class PartDelegate : public NodeDelegate {
@@ -52,19 +67,9 @@ PlantView::PlantView(Session& session, Selection& selection, QWidget* parent)
     setModel(m_model);
     auto* delegate = new PartDelegate(*m_model, this);
     setItemDelegate(delegate);
-    setUniformRowHeights(true);
-    setSelectionMode(ExtendedSelection);
-    setEditTriggers(NoEditTriggers);
-    setDragEnabled(true);
-    setAcceptDrops(true);
-    setDropIndicatorShown(true);
-    setAutoExpandDelay(700);
-    setExpandsOnDoubleClick(false);
-    setAllColumnsShowFocus(true);
+    setUpTypingTree(*this, PlantModel::textColumn);
     setIndentation(16);
     setIconSize({16, 16});
-    header()->setStretchLastSection(false);
-    header()->setSectionResizeMode(PlantModel::textColumn, QHeaderView::Stretch);
     const int letter = fontMetrics().averageCharWidth();
     header()->resizeSection(PlantModel::typeColumn, letter * 20);
     header()->resizeSection(PlantModel::locationColumn, letter * 22);
@@ -96,22 +101,9 @@ PlantView::PlantView(Session& session, Selection& selection, QWidget* parent)
 }
 
 std::vector<project::Id> PlantView::chosen() const {
-    QModelIndexList rows = selectionModel()->selectedRows();
-    if (rows.isEmpty() && currentIndex().isValid()) rows = {currentRow()};
-    const auto isBelowOther = [&](QModelIndex index) {
-        for (index = index.parent(); index.isValid(); index = index.parent())
-            if (rows.contains(index)) return true;
-        return false;
-    };
-    QModelIndexList outer;
-    for (const QModelIndex& row : rows)
-        if (!m_model->isDraft(row) && !isBelowOther(row)) outer.push_back(row);
-    std::sort(outer.begin(), outer.end(), [this](const QModelIndex& a, const QModelIndex& b) {
-        return visualRect(a).top() < visualRect(b).top();
-    });
     std::vector<project::Id> ids;
-    for (const QModelIndex& row : outer)
-        ids.push_back(m_model->idAt(row));
+    for (const QModelIndex& row : outermostRows(*this))
+        if (!m_model->isDraft(row)) ids.push_back(m_model->idAt(row));
     return ids;
 }
 
@@ -126,8 +118,7 @@ bool PlantView::reveal(Kind kind, const project::Id& id) {
         row = m_model->find(kind, id);
     }
     if (!row.isValid()) return false;
-    for (QModelIndex above = row.parent(); above.isValid(); above = above.parent())
-        expand(above);
+    unfoldAbove(*this, row);
     setCurrentIndex(row);
     scrollTo(row);
     return true;
@@ -174,17 +165,10 @@ void PlantView::remember() {
         m_chosenBefore.emplace_back(m_model->kindAt(currentRow()), m_model->idAt(currentRow()));
     if (m_filtered) return; // it had unfolded all: what was unfolded before it counts
     m_open.clear();
-    std::vector<QModelIndex> left{QModelIndex()};
-    while (!left.empty()) {
-        const QModelIndex above = left.back();
-        left.pop_back();
-        for (int row = 0; row < m_model->rowCount(above); ++row) {
-            const QModelIndex index = m_model->index(row, 0, above);
-            if (!isExpanded(index)) continue;
-            m_open.insert(m_model->idAt(index));
-            left.push_back(index);
-        }
-    }
+    walkRows(*m_model, [this](const QModelIndex& row) {
+        if (isExpanded(row)) m_open.insert(m_model->idAt(row));
+        return isExpanded(row);
+    });
 }
 
 void PlantView::restore() {
@@ -193,19 +177,13 @@ void PlantView::restore() {
     if (m_filtered) {
         expandAll();
     } else {
-        std::vector<QModelIndex> left{QModelIndex()};
-        while (!left.empty()) {
-            const QModelIndex above = left.back();
-            left.pop_back();
-            for (int row = 0; row < m_model->rowCount(above); ++row) {
-                const QModelIndex index = m_model->index(row, 0, above);
-                const bool renamed =
-                    !m_becomes.second.empty() && m_model->idAt(index) == m_becomes.second;
-                if (!m_open.contains(m_model->idAt(index)) && !renamed) continue;
-                expand(index);
-                left.push_back(index);
-            }
-        }
+        walkRows(*m_model, [this](const QModelIndex& row) {
+            const project::Id id = m_model->idAt(row);
+            const bool renamed = !m_becomes.second.empty() && id == m_becomes.second;
+            const bool wasOpen = m_open.contains(id) || renamed;
+            if (wasOpen) expand(row);
+            return wasOpen;
+        });
     }
     QItemSelection rows;
     if (!m_becomes.second.empty() && m_model->find(m_becomes.first, m_becomes.second).isValid())

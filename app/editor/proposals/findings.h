@@ -2,7 +2,7 @@
 // What the worksheet, the plant and the trees say about each other: computed in the background.
 #pragma once
 
-#include "app/editor/plant/background.h"
+#include "app/editor/answers/background.h"
 #include "models/worksheet/cause_proposals.h"
 #include "models/worksheet/coverage.h"
 #include "models/worksheet/skeleton.h"

@@ -2,7 +2,7 @@
 // What stands in the risk matrix, as a task for the background.
 #pragma once
 
-#include "app/editor/plant/background.h"
+#include "app/editor/answers/background.h"
 #include "models/worksheet/risk_placement.h"
 
 namespace cutwater::editor {

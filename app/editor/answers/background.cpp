@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/editor/plant/background.h"
+#include "app/editor/answers/background.h"
 
 #include <QCoreApplication>
 #include <QElapsedTimer>
