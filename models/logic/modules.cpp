@@ -104,7 +104,7 @@ Division divide(const Formula& formula, Literal top, std::uint32_t leastSize, Bu
     const std::size_t count = formula.nodeCount();
     const Charge charge(budget, count * (sizeof(Visit) + 3 * sizeof(std::uint64_t)));
     Division result;
-    result.isUnit.assign(count, false);
+    result.isCut.assign(count, false);
     Walk walked = walk(formula, top, budget);
     // Of a gate's own: what it was the first to meet, down to the cuts. Below a module that is all
     // there is.
@@ -114,14 +114,14 @@ Division divide(const Formula& formula, Literal top, std::uint32_t leastSize, Bu
             if (walked.visits[input.node()].parent == gate) size[gate] += size[input.node()];
         if (gate != top.node() && (!isModule || size[gate] < leastSize)) return;
         size[gate] = 1;
-        result.isUnit[gate] = true;
-        result.units.push_back(gate);
+        result.isCut[gate] = true;
+        result.gates.push_back(gate);
     });
     if (!walked.anyNegation) return result;
     const std::vector<Use> uses = findUses(formula, top, budget);
     result.turned.assign(count, false);
-    for (const std::uint32_t unit : result.units)
-        result.turned[unit] = uses[unit].flipped();
+    for (const std::uint32_t gate : result.gates)
+        result.turned[gate] = uses[gate].flipped();
     return result;
 }
 

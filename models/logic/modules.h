@@ -14,12 +14,12 @@ namespace cutwater::logic {
 // of fault trees", IEEE Transactions on Reliability 45, 1996; from memory). No recursion.
 std::vector<bool> findModules(const Formula& formula, Literal top, Budget& budget);
 
-// A formula cut at some of its modules into units: a unit is the cut gate with all below it down to
-// the next cuts, which are leaves to it like its events.
+// A formula cut at some of its modules into pieces: a piece is the cut gate with all below it down
+// to the next cuts, which are leaves to it like its events.
 struct Division {
-    std::vector<std::uint32_t> units; // the cut gates, children before parents; the top is the last
-    std::vector<bool> isUnit;         // by node
-    // By node: units that are only needed as their complements and are better made so. Empty where
+    std::vector<std::uint32_t> gates; // that were cut, children before parents; the top is the last
+    std::vector<bool> isCut;          // by node
+    // By node: pieces that are only needed as their complements and are better made so. Empty where
     // nothing in the formula is negated.
     std::vector<bool> turned;
 };

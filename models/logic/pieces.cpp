@@ -16,12 +16,12 @@ Pieces::Pieces(const Formula& formula, Literal top, const Limits& limits, unsign
     const bool worthCutting = formula.nodeCount() >= 4 * std::size_t{limits.leastPiece};
     if (worthCutting && !formula.inputs(top.node()).empty())
         m_division = divide(formula, top, limits.leastPiece, budget);
-    const std::size_t count = std::max<std::size_t>(1, m_division.units.size());
+    const std::size_t count = std::max<std::size_t>(1, m_division.gates.size());
     m_unitOf.assign(count, 0);
     if (count == 1) return;
     budget.take(formula.nodeCount() * (sizeof(std::uint32_t) + 1) +
                 count * (sizeof(std::uint32_t) + sizeof(Place)));
-    m_describer = std::make_unique<Describer>(formula, m_division.isUnit, m_division.turned);
+    m_describer = std::make_unique<Describer>(formula, m_division.isCut, m_division.turned);
     describeAll(workers, account);
     m_placeOf.resize(count);
     for (std::size_t piece = 0; piece < count; ++piece) {
@@ -34,7 +34,7 @@ Pieces::Pieces(const Formula& formula, Literal top, const Limits& limits, unsign
 }
 
 void Pieces::describeAll(unsigned workers, Account& account) {
-    const std::vector<std::uint32_t>& gates = m_division.units;
+    const std::vector<std::uint32_t>& gates = m_division.gates;
     m_described.resize((gates.size() + kChunk - 1) / kChunk);
     forEachTask(m_described.size(), workers, account, [&](unsigned, std::size_t chunk) {
         Budget budget(account);

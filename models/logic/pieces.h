@@ -27,7 +27,7 @@ public:
     std::size_t unitCount() const { return isWhole() ? 1 : m_firstOf.size(); }
 
     // Only where the formula is cut. A leaf that is a part is the cut gate of another piece.
-    std::uint32_t gate(std::size_t piece) const { return m_division.units[piece]; }
+    std::uint32_t gate(std::size_t piece) const { return m_division.gates[piece]; }
     std::span<const Leaf> leavesOf(std::size_t piece) const {
         const Place place = m_placeOf[piece];
         return m_described[place.chunk].leavesOf(itemAt(place));

@@ -18,7 +18,7 @@ constexpr std::size_t kLongProgram =
 
 // One order on its way, in a table of its own or in the one that was lent.
 struct Runner {
-    std::size_t order = 0;
+    Order order;
     bool pulled = false; // the order was pulled together, not walked
     std::unique_ptr<Bdd> own;
     std::unique_ptr<Builder> builder;
@@ -49,17 +49,15 @@ public:
     }
 
     // After run() found nothing for want of memory: the order that came furthest.
-    const Order& best() const { return m_orders[m_runners.front().order]; }
+    const Order& best() const { return m_runners.front().order; }
     bool ranOutOfMemory() const { return m_outOfMemory; }
     void letGo() { m_runners.clear(); }
 
 private:
     void enter(Order order, Bdd& bdd) {
-        m_runners.emplace_back();
-        m_runners.back().order = m_orders.size();
-        m_orders.push_back(std::move(order));
-        m_runners.back().builder =
-            std::make_unique<Builder>(m_program, m_orders.back(), bdd, m_budget);
+        Runner& runner = m_runners.emplace_back();
+        runner.builder = std::make_unique<Builder>(m_program, order, bdd, m_budget);
+        runner.order = std::move(order);
     }
     void enterAlone(Order order, bool pulled) {
         auto own = std::make_unique<Bdd>(m_budget);
@@ -121,7 +119,6 @@ private:
     Budget& m_budget;
     const std::uint64_t m_mostNodes;
     const Charge m_charge;
-    std::vector<Order> m_orders;
     std::vector<Runner> m_runners;
     std::optional<Built> m_winner;
     bool m_outOfMemory = false;

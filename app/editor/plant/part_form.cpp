@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/editor/plant/part_form.h"
 
-#include "app/editor/details/quantity_row.h"
 #include "app/editor/details/left_edit.h"
+#include "app/editor/details/quantity_row.h"
 #include "app/editor/plant/plant_words.h"
 #include "app/editor/plant/supply_box.h"
 #include "models/project/edits/plant.h"
