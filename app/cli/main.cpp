@@ -3,6 +3,7 @@
 #include "app/cli/application.h"
 #include "app/cli/interrupt.h"
 #include "app/cli/program.h"
+#include "models/logic/keep_memory.h"
 
 #include <QCoreApplication>
 
@@ -11,6 +12,7 @@
 #include <new>
 
 int main(int argc, char** argv) {
+    cutwater::logic::keepMemory();
     const auto application = cutwater::cli::makeApplication(argc, argv);
     std::ios::sync_with_stdio(false);
     const cutwater::cli::Interrupt interrupt;

@@ -3,6 +3,7 @@
 #include "app/editor/diagram/layout_worker.h"
 #include "app/editor/window/language.h"
 #include "app/editor/window/main_window.h"
+#include "models/logic/keep_memory.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
@@ -11,6 +12,7 @@
 #include <cstdlib>
 
 int main(int argc, char** argv) {
+    cutwater::logic::keepMemory();
     QApplication application(argc, argv);
     QApplication::setApplicationName("cutwater-editor");
     QApplication::setApplicationDisplayName("Cutwater");

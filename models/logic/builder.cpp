@@ -10,8 +10,6 @@ namespace cutwater::logic {
 
 namespace {
 
-constexpr std::size_t kMarks = 512; // that are kept of how many nodes were made when
-
 bool isGateInput(std::uint32_t input) {
     return !GateView::isConstant(input) && GateView::isGate(input);
 }
@@ -28,13 +26,11 @@ Builder::Builder(const Program& program, const std::vector<std::uint32_t>& order
     for (std::uint32_t level = 0; level < order.size(); ++level)
         m_levelOf[order[level]] = level;
     countUses();
-    m_stride = m_stepsInAll / kMarks + 1;
 }
 
 void Builder::countUses() {
     std::uint32_t gates = 0;
     for (GateView gate(m_program, 0); !gate.atEnd(); gate.advance()) {
-        m_stepsInAll += gate.count();
         m_uses.resize(++gates, 0);
         for (std::uint32_t i = 0; i < gate.count(); ++i)
             if (isGateInput(gate.input(i))) ++m_uses[GateView::index(gate.input(i))];
@@ -83,15 +79,6 @@ Built Builder::take() {
     return {{std::move(forest.nodes), forest.roots.front()}, std::move(m_leafAt), made()};
 }
 
-std::uint64_t Builder::madeAt(std::size_t steps) const {
-    const std::size_t mark = (steps + m_stride - 1) / m_stride;
-    return mark == 0 ? 0 : mark > m_marks.size() ? made() : m_marks[mark - 1];
-}
-
-void Builder::step() {
-    if (++m_steps % m_stride == 0) m_marks.push_back(made());
-}
-
 // --- one gate --------------------------------------------------------------------------------
 
 void Builder::computeGate(const GateView& gate) {
@@ -106,7 +93,7 @@ void Builder::computeGate(const GateView& gate) {
         m_fold.next = 0;
         m_fold.result = gate.op() == Op::conjunction ? kAlways : kNever;
     }
-    const std::size_t steps = m_steps, marks = m_marks.size();
+    const std::size_t steps = m_steps;
     try {
         switch (gate.op()) {
         case Op::conjunction: m_gates.push_back(fold(true)); break;
@@ -115,10 +102,8 @@ void Builder::computeGate(const GateView& gate) {
         default: m_gates.push_back(exactlyOne());
         }
     } catch (...) {
-        if (gate.op() != Op::conjunction && gate.op() != Op::disjunction) { // begun again
-            m_steps = steps;
-            m_marks.resize(marks);
-        }
+        if (gate.op() != Op::conjunction && gate.op() != Op::disjunction)
+            m_steps = steps; // begun again
         throw;
     }
     m_fold.inputs.clear();
@@ -130,7 +115,7 @@ Edge Builder::fold(bool conjunction) {
         const Edge input = m_fold.inputs[m_fold.next];
         m_fold.result = conjunction ? m_bdd.conjunction(input, m_fold.result)
                                     : m_bdd.disjunction(input, m_fold.result);
-        step();
+        ++m_steps;
     }
     return m_fold.result;
 }
@@ -148,7 +133,7 @@ Edge Builder::atLeast(std::uint32_t k) {
         const std::uint32_t least = k > toCome ? k - toCome : 1;
         for (std::uint32_t j = std::min(k, done); j >= least; --j)
             reached[j] = m_bdd.ifThenElse(input, reached[j - 1], reached[j]);
-        step();
+        ++m_steps;
     }
     return reached[k];
 }
@@ -158,7 +143,7 @@ Edge Builder::exactlyOne() {
     for (const Edge input : m_fold.inputs) {
         one = m_bdd.ifThenElse(input, none, one);
         none = m_bdd.conjunction(input ^ 1u, none);
-        step();
+        ++m_steps;
     }
     return one;
 }

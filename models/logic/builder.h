@@ -36,12 +36,8 @@ public:
     bool advance(std::uint64_t mostMade = ~std::uint64_t{0});
     Built take(); // once, after advance() has said true
 
-    // Every input that is folded is a step.
+    // Every input that is folded is a step: tells who is ahead.
     std::size_t stepsDone() const { return m_steps; }
-    std::size_t stepsInAll() const { return m_stepsInAll; }
-    // Nodes made when so many steps were done, at the next mark that is kept. Precondition: not
-    // more than were done.
-    std::uint64_t madeAt(std::size_t steps) const;
 
 private:
     struct Fold { // how far the present gate is
@@ -52,7 +48,6 @@ private:
 
     void countUses();
     std::uint64_t made() const;
-    void step();
     void computeGate(const GateView& gate);
     Edge fold(bool conjunction);
     Edge atLeast(std::uint32_t k);
@@ -75,8 +70,7 @@ private:
     std::uint32_t m_collectAt, m_siftAt;
     std::uint32_t m_before; // size of the table when counting began
     std::uint64_t m_madeBefore = 0;
-    std::size_t m_steps = 0, m_stepsInAll = 0, m_stride = 1;
-    std::vector<std::uint64_t> m_marks; // nodes made after each m_stride steps
+    std::size_t m_steps = 0;
 };
 
 // To the end, or nothing where it would make more than `mostMade` nodes.

@@ -32,12 +32,17 @@ public:
     }
     // Numbers what was reached from `first` on, children before parents.
     void number(std::uint32_t first) {
-        std::sort(m_reached.begin(), m_reached.end());
-        for (const std::uint32_t index : m_reached) {
-            if (m_dense.empty())
+        if (m_dense.empty()) {
+            std::sort(m_reached.begin(), m_reached.end());
+            for (const std::uint32_t index : m_reached)
                 m_sparse[index] = first++;
-            else
-                m_dense[index] = first++;
+            return;
+        }
+        m_reached.clear(); // walking through all is quicker than sorting
+        for (std::uint32_t index = 0; index < m_dense.size(); ++index) {
+            if (m_dense[index] == kUnknown) continue;
+            m_dense[index] = first++;
+            m_reached.push_back(index);
         }
     }
     std::size_t bytes() const {

@@ -5,7 +5,6 @@
 #pragma once
 
 #include <cstddef>
-#include <cstdint>
 #include <cstdlib>
 #include <cstring>
 #include <new>
@@ -18,9 +17,9 @@
 
 namespace cutwater::logic {
 
-// What is new in it is zero. On Linux large arrays come from the system as pages that are cleared
-// when they are first touched, grow by moving pages instead of bytes, and are given back at once;
-// pages of 2 MB are asked for, in which the processor finds its way quicker.
+// On Linux large arrays come from the system as pages that are cleared when they are first touched,
+// grow by moving pages instead of bytes, and are given back at once; pages of 2 MB are asked for,
+// in which the processor finds its way quicker.
 template <typename T>
 class LargeArray {
     static_assert(std::is_trivially_copyable_v<T>);
@@ -55,6 +54,8 @@ public:
     // What is added is zero where the array was never longer.
     void resize(std::size_t size) {
         reserve(size);
+        if (size > m_size && !isMapped()) // the system's pages are
+            std::memset(static_cast<void*>(m_data + m_size), 0, (size - m_size) * sizeof(T));
         m_size = size;
     }
     void push_back(const T& value) {
@@ -70,19 +71,22 @@ public:
 private:
 #ifdef __linux__
     static constexpr std::size_t kPage = std::size_t{2} << 20;
-    static constexpr std::size_t kMapped = 2 * kPage; // from this size on
+    static constexpr std::size_t kMapped = 8 * kPage; // from this size on
+    bool isMapped() const {
+        return m_bytes >= kMapped;
+    }
 
     void grow(std::size_t bytes) {
         if (bytes < kMapped) return growSmall(bytes);
         bytes = (bytes + kPage - 1) / kPage * kPage;
         void* got = nullptr;
-        if (m_bytes >= kMapped) {
+        if (isMapped()) {
             got = mremap(m_data, m_bytes, bytes, MREMAP_MAYMOVE);
             if (got == MAP_FAILED) throw std::bad_alloc();
         } else {
             got = mmap(nullptr, bytes, PROT_READ | PROT_WRITE, MAP_PRIVATE | MAP_ANONYMOUS, -1, 0);
             if (got == MAP_FAILED) throw std::bad_alloc();
-            if (m_bytes > 0) std::memcpy(got, m_data, m_bytes);
+            if (m_size > 0) std::memcpy(got, m_data, m_size * sizeof(T));
             std::free(m_data);
         }
         madvise(got, bytes, MADV_HUGEPAGE); // a wish: without it all is slower, no more
@@ -90,12 +94,15 @@ private:
         m_bytes = bytes;
     }
     void release() {
-        if (m_bytes >= kMapped)
+        if (isMapped())
             munmap(m_data, m_bytes);
         else
             std::free(m_data);
     }
 #else
+    bool isMapped() const {
+        return false;
+    }
     void grow(std::size_t bytes) {
         growSmall(bytes);
     }
@@ -106,7 +113,6 @@ private:
     void growSmall(std::size_t bytes) {
         void* got = std::realloc(m_data, bytes);
         if (!got) throw std::bad_alloc();
-        std::memset(static_cast<std::byte*>(got) + m_bytes, 0, bytes - m_bytes);
         m_data = static_cast<T*>(got);
         m_bytes = bytes;
     }

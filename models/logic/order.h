@@ -23,9 +23,5 @@ Order gatesFirst(const Program& program);
 Order byLevel(const Program& program);
 // Leaves that can be reached from the top in the most ways come first.
 Order mostWaysFirst(const Program& program);
-// Leaves and gates are pulled to the middle of the gates they belong to until the gates span no
-// less (F. Aloul, I. Markov, K. Sakallah, "FORCE: a fast and easy-to-implement variable-ordering
-// heuristic", GLSVLSI 2003; from memory).
-Order pulledTogether(const Program& program, const Order& start);
 
 } // namespace cutwater::logic

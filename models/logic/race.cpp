@@ -2,6 +2,7 @@
 #include "models/logic/race.h"
 
 #include "models/logic/order.h"
+#include "models/logic/pull.h"
 
 #include <algorithm>
 #include <memory>
@@ -11,15 +12,21 @@ namespace cutwater::logic {
 
 namespace {
 
-constexpr std::uint64_t kGlance = 8000; // nodes: what nearly every module needs less than
-constexpr std::uint64_t kFactor = 3;    // from round to round
+// All allowances are nodes made.
+constexpr std::uint64_t kGlance = 4000;          // what nearly every module needs less than
+constexpr std::uint64_t kFirstAllowance = 24000; // of the first round, and then
+constexpr std::uint64_t kFactor = 4;             // from round to round
+constexpr std::uint64_t kWalkedShare = 3;        // a walked order may make a third of it
+// Pulling costs about as much as building what the round before allows.
+constexpr int kFirstStarts = 2, kMoreStarts = 8;
+constexpr double kClearlyBetter = 4; // guesses are wrong by as much
 constexpr std::size_t kLongProgram =
     20000; // words; pulling together would take longer than building
 
 // One order on its way, in a table of its own or in the one that was lent.
 struct Runner {
-    Order order;
-    bool pulled = false; // the order was pulled together, not walked
+    GuessedOrder order;
+    bool pulled = false;
     std::unique_ptr<Bdd> own;
     std::unique_ptr<Builder> builder;
 };
@@ -28,50 +35,69 @@ class Race {
 public:
     Race(const Program& program, Bdd& lent, Budget& budget, std::uint64_t mostNodes)
         : m_program(program), m_lent(lent), m_budget(budget), m_mostNodes(mostNodes),
-          // Six orders, and where the gates stand.
-          m_charge(budget, program.leaves * 6 * sizeof(std::uint32_t) + program.code.size() * 2) {}
+          // Orders, where the gates stand, and what guessing takes.
+          m_charge(budget, (program.leaves + program.code.size()) * 6 * sizeof(std::uint32_t)) {}
 
     std::optional<Built> run() {
-        enter(gatesFirst(m_program), m_lent);
+        enter({gatesFirst(m_program), 0}, m_lent);
         if (advance(m_runners.front(), kGlance)) return m_winner;
-        enterTheOthers();
-        std::uint64_t allowance = kGlance;
-        for (std::size_t round = 0;; ++round, allowance *= kFactor) {
-            if (allowance > m_mostNodes) return {};
-            for (std::size_t i = 0; i < m_runners.size(); ++i)
-                if (advance(m_runners[i], allowance)) return m_winner;
-            rank();
-            if (m_outOfMemory && m_runners.size() == 1) return {};
-            if (round > 0) keepOneOfEachKind();
-            if (m_outOfMemory) m_runners.resize(1); // the others' tables are what is missing
-            m_outOfMemory = false;
+        m_width.emplace(m_program);
+        walkBetter();
+        pullBetter(kFirstStarts);
+        for (std::uint64_t allowance = kFirstAllowance;; allowance *= kFactor) {
+            const bool alone = m_runners.size() == 1;
+            for (Runner& runner : m_runners)
+                if (advance(runner, runner.pulled || alone ? allowance : allowance / kWalkedShare))
+                    return m_winner;
+            if (m_outOfMemory && alone) return {};
+            if (m_outOfMemory) keepTheFurthest();
+            if (allowance >= m_mostNodes) return {};
+            if (allowance == kFirstAllowance && !alone) pullBetter(kMoreStarts);
         }
     }
 
-    // After run() found nothing for want of memory: the order that came furthest.
-    const Order& best() const { return m_runners.front().order; }
+    // After run() found nothing for want of memory.
     bool ranOutOfMemory() const { return m_outOfMemory; }
-    void letGo() { m_runners.clear(); }
+    Order takeBest() {
+        Order order = std::move(m_runners.front().order.order);
+        m_runners.clear();
+        return order;
+    }
 
 private:
-    void enter(Order order, Bdd& bdd) {
+    void enter(GuessedOrder order, Bdd& bdd) {
         Runner& runner = m_runners.emplace_back();
-        runner.builder = std::make_unique<Builder>(m_program, order, bdd, m_budget);
+        runner.builder = std::make_unique<Builder>(m_program, order.order, bdd, m_budget);
         runner.order = std::move(order);
     }
-    void enterAlone(Order order, bool pulled) {
+    void enterAlone(GuessedOrder order, bool pulled) {
         auto own = std::make_unique<Bdd>(m_budget);
         enter(std::move(order), *own);
         m_runners.back().own = std::move(own);
         m_runners.back().pulled = pulled;
     }
-    void enterTheOthers() {
-        if (m_program.code.size() <= kLongProgram) {
-            enterAlone(pulledTogether(m_program, mostWaysFirst(m_program)), true);
-            enterAlone(pulledTogether(m_program, ownLeavesFirst(m_program)), true);
+
+    // Another walk takes the place of the first where it promises clearly more.
+    void walkBetter() {
+        GuessedOrder& first = m_runners.front().order;
+        first.guess = (*m_width)(first.order);
+        GuessedOrder best{{}, first.guess / kClearlyBetter};
+        for (Order order : {ownLeavesFirst(m_program), byLevel(m_program)}) {
+            const double guess = (*m_width)(order);
+            if (guess < best.guess) best = {std::move(order), guess};
         }
-        enterAlone(ownLeavesFirst(m_program), false);
-        enterAlone(byLevel(m_program), false);
+        if (best.order.empty()) return;
+        m_runners.clear();
+        enterAlone(std::move(best), false);
+    }
+
+    // One more, or nobody where it is not clearly better than those that were pulled before.
+    void pullBetter(int starts) {
+        if (m_program.code.size() > kLongProgram) return;
+        GuessedOrder best = bestPulled(m_program, starts, *m_width, m_budget);
+        for (const Runner& runner : m_runners)
+            if (runner.pulled && best.guess * kClearlyBetter > runner.order.guess) return;
+        enterAlone(std::move(best), true);
     }
 
     // Whether it is finished; then m_winner has the diagram.
@@ -87,31 +113,16 @@ private:
         }
     }
 
-    // Who came furthest first. Those nearly as far are compared by the nodes that they had made
-    // when the last of them was where it is now: diagrams grow most in the last steps, and who
-    // comes there with the smaller ones is ahead.
-    void rank() {
-        const auto steps = [](const Runner& runner) { return runner.builder->stepsDone(); };
-        std::size_t furthest = 0;
-        for (const Runner& runner : m_runners)
-            furthest = std::max(furthest, steps(runner));
-        const std::size_t near = furthest - furthest / 32;
-        std::size_t common = furthest;
-        for (const Runner& runner : m_runners)
-            if (steps(runner) >= near) common = std::min(common, steps(runner));
-        std::stable_sort(m_runners.begin(), m_runners.end(), [&](const Runner& a, const Runner& b) {
-            const bool aNear = steps(a) >= near, bNear = steps(b) >= near;
-            if (!aNear || !bNear) return steps(a) > steps(b);
-            return a.builder->madeAt(common) < b.builder->madeAt(common);
-        });
-    }
-
-    // Which kind of order ends with the smaller diagram shows only at the end.
-    void keepOneOfEachKind() {
-        bool has[2] = {false, false};
-        std::erase_if(m_runners, [&](const Runner& runner) {
-            return std::exchange(has[runner.pulled ? 1 : 0], true);
-        });
+    // The others' tables are what is missing.
+    void keepTheFurthest() {
+        const auto furthest = std::max_element(
+            m_runners.begin(), m_runners.end(), [](const Runner& a, const Runner& b) {
+                return a.builder->stepsDone() < b.builder->stepsDone();
+            });
+        std::swap(m_runners.front(), *furthest);
+        m_runners.resize(1);
+        if (m_runners.front().own) m_lent.release();
+        m_outOfMemory = false;
     }
 
     const Program& m_program;
@@ -119,6 +130,7 @@ private:
     Budget& m_budget;
     const std::uint64_t m_mostNodes;
     const Charge m_charge;
+    std::optional<WidthEstimate> m_width;
     std::vector<Runner> m_runners;
     std::optional<Built> m_winner;
     bool m_outOfMemory = false;
@@ -133,8 +145,7 @@ std::optional<Built> buildByRace(const Program& program, Bdd& bdd, Budget& budge
     Race race(program, bdd, budget, mostNodes);
     if (auto built = race.run()) return built;
     if (!race.ranOutOfMemory()) return {};
-    const Order order = race.best();
-    race.letGo();
+    const Order order = race.takeBest();
     bdd.release();
     return build(program, order, bdd, budget, {.siftAbove = 1u << 16});
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Single operations of the engine, on one instance of each family that it answers in little time.
+#include "models/logic/keep_memory.h"
 #include "models/logic/solution.h"
 #include "tests/bench/families.h"
 
@@ -119,6 +120,7 @@ void registerAll() {
 } // namespace
 
 int main(int count, char** words) {
+    cutwater::logic::keepMemory();
     registerAll();
     benchmark::Initialize(&count, words);
     if (benchmark::ReportUnrecognizedArguments(count, words)) return 2;

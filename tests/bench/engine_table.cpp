@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // engine_table: measures the engine beside BuDDy on every family and prints one table. Ends with 1
 // where any answer differs from any other, with 2 where it was called wrongly.
+#include "models/logic/keep_memory.h"
 #include "tests/bench/table.h"
 
 #include <fmt/format.h>
@@ -150,6 +151,7 @@ void writeFile(const std::string& path, const std::string& text) {
 } // namespace
 
 int main(int count, char** words) {
+    cutwater::logic::keepMemory();
     const Options options = read(count, words);
 #ifdef __OPTIMIZE__
     const std::string build = "g++ " __VERSION__ ", optimised";

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What an editor asks after each keystroke: the same tree again, but for one gate or one number.
+#include "models/logic/keep_memory.h"
 #include "models/logic/recall.h"
 #include "models/logic/solution.h"
 #include "tests/bench/families.h"
@@ -85,6 +86,7 @@ void oneNumber(benchmark::State& state, const std::string& name) {
 } // namespace
 
 int main(int count, char** words) {
+    cutwater::logic::keepMemory();
     for (const std::string name :
          {"plant-60", "plant-200", "plant-250", "plant-300", "equal-or-100", "varied-vote-1000"}) {
         const auto add = [&](const std::string& what, auto run) {

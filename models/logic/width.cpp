@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "models/logic/width.h"
+
+#include <algorithm>
+#include <bit>
+#include <cmath>
+#include <limits>
+
+namespace cutwater::logic {
+
+namespace {
+constexpr std::size_t kMostBits = 1000; // 2^500 is as good as never
+}
+
+WidthEstimate::WidthEstimate(const Program& program) : m_leaves(program.leaves) {
+    for (GateView gate(program, 0); !gate.atEnd(); gate.advance()) {
+        const auto begin = static_cast<std::uint32_t>(m_inputs.size());
+        for (std::uint32_t i = 0; i < gate.count(); ++i) {
+            const std::uint32_t input = gate.input(i);
+            if (GateView::isConstant(input)) continue;
+            m_inputs.push_back(GateView::index(input) + (GateView::isGate(input) ? m_leaves : 0));
+        }
+        // A vote counts up to k, or down from n - k.
+        const std::uint32_t counted =
+            gate.op() == Op::atLeast ? std::min(gate.k(), gate.count() - gate.k() + 1) : 1;
+        m_gates.push_back({begin, static_cast<std::uint32_t>(m_inputs.size()),
+                           static_cast<std::int32_t>(std::bit_width(counted))});
+    }
+    m_known.resize(m_leaves + m_gates.size());
+    m_awaited.resize(m_known.size());
+    m_open.resize(m_leaves + 1);
+    m_border.resize(m_leaves + 1);
+    for (std::size_t bits = 0; bits <= kMostBits; ++bits)
+        m_power.push_back(std::exp2(0.5 * static_cast<double>(bits)));
+}
+
+double WidthEstimate::operator()(const Order& order) {
+    std::fill(m_open.begin(), m_open.end(), 0);
+    std::fill(m_border.begin(), m_border.end(), 0);
+    std::fill(m_awaited.begin(), m_awaited.end(), -1);
+    for (std::size_t level = 0; level < order.size(); ++level)
+        m_known[order[level]] = static_cast<std::int32_t>(level);
+    for (std::size_t g = 0; g < m_gates.size(); ++g) {
+        const Gate& gate = m_gates[g];
+        std::int32_t first = std::numeric_limits<std::int32_t>::max(), last = -1;
+        for (std::uint32_t i = gate.begin; i < gate.end; ++i) {
+            first = std::min(first, m_known[m_inputs[i]]);
+            last = std::max(last, m_known[m_inputs[i]]);
+        }
+        m_known[m_leaves + g] = last;
+        for (std::uint32_t i = gate.begin; i < gate.end; ++i)
+            m_awaited[m_inputs[i]] = std::max(m_awaited[m_inputs[i]], last);
+        if (first >= last) continue;
+        m_open[static_cast<std::size_t>(first)] += gate.bits;
+        m_open[static_cast<std::size_t>(last)] -= gate.bits;
+    }
+    for (std::size_t node = 0; node < m_known.size(); ++node) {
+        if (m_known[node] < 0 || m_awaited[node] <= m_known[node]) continue;
+        ++m_border[static_cast<std::size_t>(m_known[node])];
+        --m_border[static_cast<std::size_t>(m_awaited[node])];
+    }
+    double sum = 0;
+    std::int32_t open = 0, border = 0;
+    for (std::size_t level = 0; level < order.size(); ++level) {
+        open += m_open[level];
+        border += m_border[level];
+        const auto bits = static_cast<std::size_t>(std::min(open, border));
+        if (bits > kMostBits) return std::numeric_limits<double>::infinity();
+        sum += m_power[bits];
+    }
+    return sum;
+}
+
+} // namespace cutwater::logic
