@@ -41,18 +41,20 @@ public:
     std::optional<Built> run() {
         enter({gatesFirst(m_program), 0}, m_lent);
         if (advance(m_runners.front(), kGlance)) return m_winner;
-        m_width.emplace(m_program);
-        walkBetter();
-        pullBetter(kFirstStarts);
+        const bool isLong = m_program.code.size() > kLongProgram;
+        if (isLong)
+            walkAll();
+        else
+            walkAndPull();
         for (std::uint64_t allowance = kFirstAllowance;; allowance *= kFactor) {
             const bool alone = m_runners.size() == 1;
             for (Runner& runner : m_runners)
-                if (advance(runner, runner.pulled || alone ? allowance : allowance / kWalkedShare))
+                if (advance(runner, runner.pulled || isLong ? allowance : allowance / kWalkedShare))
                     return m_winner;
             if (m_outOfMemory && alone) return {};
-            if (m_outOfMemory) keepTheFurthest();
+            if (m_outOfMemory || (isLong && allowance > kFirstAllowance)) keepTheFurthest();
             if (allowance >= m_mostNodes) return {};
-            if (allowance == kFirstAllowance && !alone) pullBetter(kMoreStarts);
+            if (allowance == kFirstAllowance && !isLong) pullBetter(kMoreStarts);
         }
     }
 
@@ -77,6 +79,18 @@ private:
         m_runners.back().pulled = pulled;
     }
 
+    // Guesses about programs with tens of thousands of words are as good as none: how far the
+    // orders come decides.
+    void walkAll() {
+        enterAlone({ownLeavesFirst(m_program), 0}, false);
+        enterAlone({byLevel(m_program), 0}, false);
+    }
+    void walkAndPull() {
+        m_width.emplace(m_program);
+        walkBetter();
+        pullBetter(kFirstStarts);
+    }
+
     // Another walk takes the place of the first where it promises clearly more.
     void walkBetter() {
         GuessedOrder& first = m_runners.front().order;
@@ -93,7 +107,6 @@ private:
 
     // One more, or nobody where it is not clearly better than those that were pulled before.
     void pullBetter(int starts) {
-        if (m_program.code.size() > kLongProgram) return;
         GuessedOrder best = bestPulled(m_program, starts, *m_width, m_budget);
         for (const Runner& runner : m_runners)
             if (runner.pulled && best.guess * kClearlyBetter > runner.order.guess) return;

@@ -5,6 +5,7 @@
 #include "models/logic/pieces.h"
 #include "models/logic/recall_data.h"
 #include "models/logic/solution_data.h"
+#include "models/logic/trim.h"
 #include "models/logic/unit.h"
 #include "models/logic/workers.h"
 
@@ -297,6 +298,11 @@ SolveOutcome solve(const Formula& formula, Literal top, const Limits& limits) {
     try {
         if (limits.stop.stop_requested()) return {{}, Stop::cancelled};
         Account account(limits);
+        Budget budget(account);
+        if (const auto trimmed = trimWhereItPays(formula, top, budget)) {
+            const Charge charge(budget, trimmed->formula.bytes());
+            return {Solver(trimmed->formula, trimmed->top, limits, account).run(), Stop::none};
+        }
         return {Solver(formula, top, limits, account).run(), Stop::none};
     } catch (const Stopped& stopped) {
         return {{}, stopped.why};
