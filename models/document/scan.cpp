@@ -5,14 +5,15 @@
 
 namespace cutwater::document {
 
-std::optional<project::Problem> scanDocument(std::string_view text) {
-    Scanner scanner(text);
+std::optional<project::Problem> scanDocument(Markup& markup) {
+    Scanner scanner(markup);
     scanner.document();
     return scanner.fault();
 }
 
 std::size_t elementEnd(std::string_view text, std::size_t start) {
-    Scanner scanner(text);
+    Markup markup(text);
+    Scanner scanner(markup);
     return scanner.element(start) ? scanner.position() : std::string_view::npos;
 }
 

@@ -5,29 +5,17 @@ namespace cutwater::project {
 
 namespace {
 
-template <typename Map, typename Value>
-void fill(Map& map, const std::vector<Value>& values) {
-    map.reserve(values.size());
-    for (std::size_t i = 0; i < values.size(); ++i)
-        map.try_emplace(values[i].id, i); // the first of two stays
-}
-
-template <typename Map, typename Value>
-const Value* find(const Map& map, const std::vector<Value>& values, std::string_view id) {
-    const auto place = map.find(id);
-    return place == map.end() ? nullptr : &values[place->second];
+template <typename Value>
+const Value* find(const IdTable& table, const std::vector<Value>& values, std::string_view id) {
+    return table.find(values, id, IdTable::hash(id));
 }
 
 } // namespace
 
-Index::Index(const Project& project) : m_project(&project) {
-    fill(m_components, project.components);
-    fill(m_modes, project.modes);
-    fill(m_events, project.events);
-    fill(m_gates, project.gates);
-    fill(m_tops, project.tops);
-    fill(m_parameters, project.parameters);
-}
+Index::Index(const Project& project)
+    : m_project(&project), m_components(project.components), m_modes(project.modes),
+      m_events(project.events), m_gates(project.gates), m_tops(project.tops),
+      m_parameters(project.parameters) {}
 
 const Component* Index::component(std::string_view id) const {
     return find(m_components, m_project->components, id);
@@ -40,6 +28,11 @@ const Event* Index::event(std::string_view id) const {
 }
 const Gate* Index::gate(std::string_view id) const {
     return find(m_gates, m_project->gates, id);
+}
+Index::Node Index::node(std::string_view id) const {
+    const std::uint32_t hash = IdTable::hash(id);
+    if (const Event* event = m_events.find(m_project->events, id, hash)) return {event, nullptr};
+    return {nullptr, m_gates.find(m_project->gates, id, hash)};
 }
 const TopEvent* Index::top(std::string_view id) const {
     return find(m_tops, m_project->tops, id);

@@ -2,10 +2,10 @@
 // Look-up by id in a project that does not change meanwhile.
 #pragma once
 
+#include "models/project/id_table.h"
 #include "models/project/project.h"
 
 #include <string_view>
-#include <unordered_map>
 
 namespace cutwater::project {
 
@@ -19,6 +19,13 @@ public:
     const FailureMode* mode(std::string_view id) const;
     const Event* event(std::string_view id) const;
     const Gate* gate(std::string_view id) const;
+    // The event of that id or, where there is none, the gate; both null where there is neither.
+    struct Node {
+        const Event* event = nullptr;
+        const Gate* gate = nullptr;
+        explicit operator bool() const { return event || gate; }
+    };
+    Node node(std::string_view id) const;
     const TopEvent* top(std::string_view id) const;
     const Parameter* parameter(std::string_view id) const;
     // The failure model that counts for an event: its mode's where it has one; null where that mode
@@ -29,8 +36,7 @@ public:
 
 private:
     const Project* m_project;
-    using Map = std::unordered_map<std::string_view, std::size_t>;
-    Map m_components, m_modes, m_events, m_gates, m_tops, m_parameters;
+    IdTable m_components, m_modes, m_events, m_gates, m_tops, m_parameters;
 };
 
 } // namespace cutwater::project

@@ -71,7 +71,7 @@ bool Judge::exists(Target target, std::string_view id) const {
     case Target::component: return index.component(id) != nullptr;
     case Target::mode: return index.mode(id) != nullptr;
     case Target::event: return index.event(id) != nullptr;
-    case Target::node: return index.event(id) != nullptr || index.gate(id) != nullptr;
+    case Target::node: return static_cast<bool>(index.node(id));
     case Target::top: return index.top(id) != nullptr;
     case Target::parameter: return index.parameter(id) != nullptr;
     }

@@ -70,7 +70,31 @@ void judgeK(Judge& judge, const Gate& gate, const Place& place) {
     }
 }
 
-void judgeGate(Judge& judge, const Gate& gate, std::vector<std::string_view>& scratch) {
+// Nodes: the events, then the gates; arrows lead from a gate to its inputs and its condition.
+class NodeGraph {
+public:
+    explicit NodeGraph(const Project& project) : m_project(project) {
+        graph.begin.assign(project.events.size() + 1, 0);
+        graph.begin.reserve(project.events.size() + project.gates.size() + 1);
+    }
+    std::uint32_t number(const Index::Node& node) const {
+        return static_cast<std::uint32_t>(
+            node.event ? node.event - m_project.events.data()
+                       : static_cast<std::ptrdiff_t>(m_project.events.size()) +
+                             (node.gate - m_project.gates.data()));
+    }
+    void arrow(const Index::Node& node) {
+        if (node) graph.arrow(number(node));
+    }
+
+    Graph graph;
+
+private:
+    const Project& m_project;
+};
+
+void judgeGate(Judge& judge, const Gate& gate, NodeGraph& nodes,
+               std::vector<std::string_view>& scratch) {
     const Place place = placeOf(gate);
     const Gate* first = judge.index.gate(gate.id);
     const Event* namesake = judge.index.event(gate.id);
@@ -85,7 +109,13 @@ void judgeGate(Judge& judge, const Gate& gate, std::vector<std::string_view>& sc
             fmt::format("{} is a not gate and has {} inputs", place.words(), gate.inputs.size()),
             "give it one input only");
     judgeK(judge, gate, place);
-    judge.references(Target::node, gate.inputs, place, "input");
+    for (const Reference& input : gate.inputs) {
+        const Index::Node node = judge.index.node(input.id);
+        nodes.arrow(node);
+        if (!node) judge.reference(Target::node, input.id, place.with("input", input.line.number));
+    }
+    if (!gate.condition.id.empty()) nodes.arrow(judge.index.node(gate.condition.id));
+    nodes.graph.finishNode();
     if (gate.kind == GateKind::inhibit) {
         if (gate.condition.id.empty())
             judge.error(place,
@@ -112,29 +142,8 @@ void judgeGate(Judge& judge, const Gate& gate, std::vector<std::string_view>& sc
     }
 }
 
-// Nodes: the events, then the gates; arrows lead from a gate to its inputs and its condition.
-Graph nodeGraph(const Judge& judge) {
-    const Project& project = judge.project;
-    const auto eventCount = static_cast<std::uint32_t>(project.events.size());
-    Graph graph;
-    graph.begin.assign(eventCount + 1, 0);
-    graph.begin.reserve(eventCount + project.gates.size() + 1);
-    const auto arrow = [&](const Id& id) {
-        if (const Event* event = judge.index.event(id))
-            graph.arrow(static_cast<std::uint32_t>(event - project.events.data()));
-        else if (const Gate* gate = judge.index.gate(id))
-            graph.arrow(eventCount + static_cast<std::uint32_t>(gate - project.gates.data()));
-    };
-    for (const Gate& gate : project.gates) {
-        for (const Reference& input : gate.inputs)
-            arrow(input.id);
-        if (!gate.condition.id.empty()) arrow(gate.condition.id);
-        graph.finishNode();
-    }
-    return graph;
-}
-
-void judgeReach(Judge& judge, const Graph& graph) {
+void judgeReach(Judge& judge, const NodeGraph& nodes) {
+    const Graph& graph = nodes.graph;
     const Project& project = judge.project;
     if (project.tops.empty()) {
         if (!project.gates.empty())
@@ -152,10 +161,7 @@ void judgeReach(Judge& judge, const Graph& graph) {
         reached[node] = true;
     };
     for (const TopEvent& top : project.tops) {
-        if (const Event* event = judge.index.event(top.node.id))
-            reach(static_cast<std::uint32_t>(event - project.events.data()));
-        else if (const Gate* gate = judge.index.gate(top.node.id))
-            reach(eventCount + static_cast<std::uint32_t>(gate - project.gates.data()));
+        if (const Index::Node node = judge.index.node(top.node.id)) reach(nodes.number(node));
     }
     while (!left.empty()) {
         const std::uint32_t node = left.back();
@@ -186,9 +192,10 @@ void judgeTrees(Judge& judge) {
     const Project& project = judge.project;
     for (const Event& event : project.events)
         judgeEvent(judge, event);
+    NodeGraph nodes(project);
     std::vector<std::string_view> scratch;
     for (const Gate& gate : project.gates)
-        judgeGate(judge, gate, scratch);
+        judgeGate(judge, gate, nodes, scratch);
     for (const TopEvent& top : project.tops) {
         const Place place{"top event", top.id, top.line.number};
         const TopEvent* first = judge.index.top(top.id);
@@ -198,15 +205,14 @@ void judgeTrees(Judge& judge) {
             judge.quantity(*top.asked, place.with("how often it is asked", top.asked->line.number),
                            {Dimension::rate}, Range::positive);
     }
-    const Graph graph = nodeGraph(judge);
     const auto eventCount = static_cast<std::uint32_t>(project.events.size());
     const auto name = [&](std::uint32_t node) { return project.gates[node - eventCount].id; };
-    for (const auto& cycle : findCycles(graph))
+    for (const auto& cycle : findCycles(nodes.graph))
         judge.error(
             placeOf(project.gates[cycle.front() - eventCount]),
             fmt::format("gates stand below themselves in a circle: {}", cycleInWords(cycle, name)),
             "take one of these inputs away");
-    judgeReach(judge, graph);
+    judgeReach(judge, nodes);
 }
 
 } // namespace cutwater::project

@@ -21,10 +21,10 @@ public:
           m_events(project.events.size()) {}
 
     TreeFormula build(const project::Id& top) {
-        m_result.top = visit(top);
+        visit(top);
         while (!m_stack.empty())
             step();
-        if (const auto* gate = m_index.gate(top)) m_result.top = m_gates[positionOf(*gate)].literal;
+        m_result.top = m_literals.back();
         return std::move(m_result);
     }
 
@@ -58,19 +58,17 @@ private:
         return number < gate.inputs.size() ? gate.inputs[number].id : gate.condition.id;
     }
 
-    // The literal of an event or of a finished gate; a gate met for the first time is put on the
-    // stack instead, and its literal is read when the stack has come back.
-    Literal visit(const project::Id& id) {
-        if (const auto* event = m_index.event(id)) return literalOf(*event);
-        const auto* gate = m_index.gate(id);
-        assert(gate && "validate() reports missing references");
-        if (!gate) return logic::kFalse;
+    // Adds the literal of an event or of a finished gate; a gate met for the first time is put on
+    // the stack instead, and its literal is added when it is taken off.
+    void visit(const project::Id& id) {
+        const auto [event, gate] = m_index.node(id);
+        assert((event || gate) && "validate() reports missing references");
+        if (event) return m_literals.push_back(literalOf(*event));
+        if (!gate) return m_literals.push_back(logic::kFalse);
         const std::size_t position = positionOf(*gate);
-        if (!m_gates[position].seen) {
-            m_gates[position].seen = true;
-            m_stack.push_back({position, 0, m_literals.size()});
-        }
-        return m_gates[position].literal;
+        if (m_gates[position].seen) return m_literals.push_back(m_gates[position].literal);
+        m_gates[position].seen = true;
+        m_stack.push_back({position, 0, m_literals.size()});
     }
 
     Literal literalOf(const project::Event& event) {
@@ -90,22 +88,16 @@ private:
     }
 
     void step() {
-        const std::size_t top = m_stack.size() - 1;
-        const project::Gate& gate = m_project.gates[m_stack[top].gate];
-        if (m_stack[top].next < childCount(gate)) {
-            const project::Id& id = child(gate, m_stack[top].next);
-            const Literal literal = visit(id);
-            if (m_stack.size() == top + 1) { // nothing new below: the literal is final
-                m_literals.push_back(literal);
-                ++m_stack[top].next;
-            }
-            return;
-        }
-        const std::size_t first = m_stack[top].firstLiteral;
-        m_gates[m_stack[top].gate].literal =
+        Frame& frame = m_stack.back();
+        const project::Gate& gate = m_project.gates[frame.gate];
+        if (frame.next < childCount(gate)) return visit(child(gate, frame.next++));
+        const std::size_t first = frame.firstLiteral;
+        const Literal literal =
             add(gate, std::span(m_literals).subspan(first, m_literals.size() - first));
-        m_literals.resize(first);
+        m_gates[frame.gate].literal = literal;
         m_stack.pop_back();
+        m_literals.resize(first);
+        m_literals.push_back(literal);
     }
 
     Literal add(const project::Gate& gate, std::span<const Literal> inputs) {

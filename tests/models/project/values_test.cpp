@@ -6,6 +6,8 @@
 #include "models/project/project.h"
 
 #include <gtest/gtest.h>
+#include <map>
+#include <random>
 
 namespace cutwater::project {
 
@@ -176,6 +178,44 @@ TEST(Index, FindsTheFirstOfTwoAndFollowsModesAndParameters) {
     EXPECT_EQ(index.resolved(quantity), &project.parameters[0].quantity);
     quantity.parameter = "q";
     EXPECT_EQ(index.resolved(quantity), nullptr);
+}
+
+// Ids of all lengths, many of which differ in little, beside a map; some stand twice.
+TEST(Index, FindsEachOfManyIds) {
+    std::mt19937 random(7);
+    Project project;
+    std::map<std::string, std::size_t> events, gates;
+    const auto some = [&] {
+        std::string id(1 + random() % 20, "Ex9/"[random() % 4]);
+        if (random() % 4) id += std::to_string(random() % 2000);
+        if (random() % 8 == 0) id.back() = static_cast<char>(random());
+        return id;
+    };
+    for (std::size_t i = 0; i < 5000; ++i) {
+        project.events.emplace_back().id = some();
+        events.try_emplace(project.events.back().id, i);
+        project.gates.emplace_back().id = i % 10 ? some() : project.events[i / 2].id;
+        gates.try_emplace(project.gates.back().id, i);
+    }
+    const Index index(project);
+    const auto check = [&](const std::string& id) {
+        const auto event = events.find(id);
+        const auto gate = gates.find(id);
+        const Event* itsEvent = event == events.end() ? nullptr : &project.events[event->second];
+        const Gate* itsGate = gate == gates.end() ? nullptr : &project.gates[gate->second];
+        ASSERT_EQ(index.event(id), itsEvent) << id;
+        ASSERT_EQ(index.gate(id), itsGate) << id;
+        ASSERT_EQ(index.node(id).event, itsEvent) << id;
+        ASSERT_EQ(index.node(id).gate, itsEvent ? nullptr : itsGate) << id; // an event goes first
+        ASSERT_EQ(static_cast<bool>(index.node(id)), itsEvent || itsGate) << id;
+    };
+    for (std::size_t i = 0; i < 5000; ++i) {
+        check(project.events[i].id);
+        check(project.gates[i].id);
+        check(some());
+    }
+    check("");
+    EXPECT_FALSE(Index(Project{}).node("e"));
 }
 
 } // namespace cutwater::project
