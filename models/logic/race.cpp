@@ -13,7 +13,7 @@ namespace cutwater::logic {
 namespace {
 
 // All allowances are nodes made.
-constexpr std::uint64_t kGlance = 4000;          // what nearly every module needs less than
+constexpr std::uint64_t kGlance = 8000;          // what nearly every module needs less than
 constexpr std::uint64_t kFirstAllowance = 24000; // of the first round, and then
 constexpr std::uint64_t kFactor = 4;             // from round to round
 constexpr std::uint64_t kWalkedShare = 3;        // a walked order may make a third of it
