@@ -2,7 +2,6 @@
 #include "models/document/disk.h"
 
 #include "models/document/disk_words.h"
-#include "models/document/large_pages.h"
 
 #include <cerrno>
 #include <fcntl.h>
@@ -24,7 +23,6 @@ project::Outcome<std::string> readAll(int file, const std::string& path, std::si
                                       std::size_t maxBytes) {
     std::string text;
     std::size_t length = 0;
-    reserveLarge(text, size + 1);
     text.resize(size + 1); // one more, to see the end without another round
     for (;;) {
         const ssize_t count = ::read(file, text.data() + length, text.size() - length);

@@ -1,38 +1,36 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/document/lines.h"
 
-#include <cassert>
+#include <algorithm>
+#include <cstring>
 
 namespace cutwater::document {
 
-namespace {
-
-constexpr std::size_t kBlock = 128;
-
-// Of at most one block: so few that a byte counts them, and the compiler counts many at once.
-int lineEnds(const char* text, std::size_t size) {
-    unsigned char count = 0;
-    for (std::size_t i = 0; i < size; ++i)
-        count = static_cast<unsigned char>(count + (text[i] == '\n' ? 1 : 0));
-    return count;
-}
-
-} // namespace
-
-LineTable::LineTable(std::string_view text) : m_text(text) {
-    m_before.reserve(text.size() / kBlock + 1);
-    int count = 0;
-    for (std::size_t at = 0; at + kBlock <= text.size(); at += kBlock) {
-        m_before.push_back(count);
-        count += lineEnds(text.data() + at, kBlock);
+LineTable::LineTable(std::string_view text) {
+    m_starts.reserve(text.size() / 32 + 1);
+    m_starts.push_back(0);
+    const char* const end = text.data() + text.size();
+    const char* at = text.data();
+    while (at < end) {
+        const void* found = std::memchr(at, '\n', static_cast<std::size_t>(end - at));
+        if (!found) break;
+        at = static_cast<const char*>(found) + 1;
+        m_starts.push_back(static_cast<std::size_t>(at - text.data()));
     }
-    m_before.push_back(count);
 }
 
-int LineTable::lineOf(std::size_t offset) const {
-    assert(offset <= m_text.size());
-    const std::size_t block = offset / kBlock;
-    return m_before[block] + lineEnds(m_text.data() + block * kBlock, offset % kBlock) + 1;
+int LineTable::lineOf(std::size_t offset) {
+    constexpr std::size_t kNear = 8;
+    if (offset >= m_starts[m_last]) {
+        for (std::size_t step = 0; step < kNear; ++step) {
+            if (m_last + 1 == m_starts.size() || offset < m_starts[m_last + 1])
+                return static_cast<int>(m_last + 1);
+            ++m_last;
+        }
+    }
+    const auto after = std::upper_bound(m_starts.begin(), m_starts.end(), offset);
+    m_last = static_cast<std::size_t>(after - m_starts.begin()) - 1;
+    return static_cast<int>(m_last + 1);
 }
 
 } // namespace cutwater::document

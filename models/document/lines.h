@@ -8,17 +8,15 @@
 
 namespace cutwater::document {
 
-// Holds how many lines end before each small block of the text: a table of all lines of a large
-// file would be larger than what is asked of it.
 class LineTable {
 public:
     explicit LineTable(std::string_view text);
-    // 1 and up. Precondition: offset <= size of the text.
-    int lineOf(std::size_t offset) const;
+    // 1 and up. Fast where offsets are asked for roughly in their order.
+    int lineOf(std::size_t offset);
 
 private:
-    std::string_view m_text;
-    std::vector<int> m_before; // by block; line ends before it
+    std::vector<std::size_t> m_starts;
+    std::size_t m_last = 0; // where the last answer was
 };
 
 } // namespace cutwater::document

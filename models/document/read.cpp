@@ -8,7 +8,7 @@
 #include "models/document/reader.h"
 #include "models/document/scan.h"
 
-#include <algorithm>
+#include <cstring>
 #include <fmt/format.h>
 
 namespace cutwater::document {
@@ -32,20 +32,16 @@ constexpr Root kLibraryRoot{"cutwater-library", "a Cutwater library",
                             "open a file that starts with <cutwater-library>"};
 
 // Reads "MAJOR.MINOR"; a problem where it is not one or too new.
-std::optional<project::Problem> judgeVersion(ReaderState& state, Markup::Position root,
+std::optional<project::Problem> judgeVersion(ReaderState& state, pugi::xml_node root,
                                              const Root& expected) {
     const int line = state.lineOf(root);
-    const Markup& markup = state.markup;
-    const auto* const end = markup.attributesEnd(root);
-    const auto* const attribute =
-        std::find_if(markup.attributesOf(root), end,
-                     [&](const auto& its) { return markup.nameOf(its) == "version"; });
-    if (attribute == end)
+    const pugi::xml_attribute attribute = root.attribute("version");
+    if (!attribute)
         return problem("the file does not say which version of the format it has",
                        fmt::format("write <{} version=\"{}.{}\">", expected.name, kMajorVersion,
                                    kMinorVersion),
                        line);
-    const std::string_view version = markup.valueOf(*attribute, state.room);
+    const std::string_view version = attribute.value();
     const std::size_t dot = version.find('.');
     int major = 0, minor = 0;
     const bool plain = version.find_first_not_of("0123456789.") == std::string_view::npos;
@@ -75,13 +71,24 @@ std::optional<project::Problems> parseInto(const std::string& text, const Root& 
     if (source.size() > kMaxFileBytes)
         return stop(problem(fmt::format("the text is longer than {} MB", kMaxFileBytes >> 20),
                             "split the project"));
-    Markup markup(source);
-    if (auto fault = scanDocument(markup)) return stop(*fault);
-    ReaderState state(markup);
-    const Markup::Position root = 0;
-    if (markup.nameOf(root) != expected.name)
+    if (auto fault = scanDocument(source)) return stop(*fault);
+
+    // The parser works in place; `source` stays whole for what is kept word for word.
+    std::vector<char> buffer(source.begin(), source.end());
+    pugi::xml_document document;
+    const pugi::xml_parse_result result = document.load_buffer_inplace(
+        buffer.data(), buffer.size(), pugi::parse_default | pugi::parse_ws_pcdata_single,
+        pugi::encoding_utf8);
+    ReaderState state(source);
+    if (!result)
+        return stop(problem(fmt::format("the file is not well formed ({})", result.description()),
+                            "mend it, or take another copy",
+                            state.lines.lineOf(static_cast<std::size_t>(result.offset))));
+
+    const pugi::xml_node root = document.document_element();
+    if (std::strcmp(root.name(), expected.name) != 0)
         return stop(problem(fmt::format("this is not {}: its outermost element is <{}>",
-                                        expected.what, markup.nameOf(root)),
+                                        expected.what, root.name()),
                             expected.remedy, state.lineOf(root)));
     if (auto fault = judgeVersion(state, root, expected)) return stop(*fault);
     {

@@ -2,9 +2,10 @@
 #include "models/document/reader_state.h"
 
 #include "models/document/document.h"
+#include "models/document/scan.h"
 #include "models/project/nearest.h"
 
-#include <algorithm>
+#include <cstring>
 #include <fmt/format.h>
 #include <utility>
 
@@ -25,58 +26,57 @@ std::string shortened(std::string_view text) {
 
 } // namespace
 
-std::string ReaderState::inWords(Markup::Position node) const {
-    std::string words, itsRoom;
-    const auto parentOf = [&](Markup::Position of) { return markup.elements[of].parent; };
-    for (; node != Markup::kNone; node = parentOf(node)) {
+std::string inWords(pugi::xml_node node) {
+    std::string words;
+    for (; node && node.type() == pugi::node_element; node = node.parent()) {
         if (!words.empty()) words += " of ";
-        const std::string_view name = markup.nameOf(node);
-        words += name;
-        const auto* const end = markup.attributesEnd(node);
-        const auto* const id =
-            std::find_if(markup.attributesOf(node), end,
-                         [&](const auto& attribute) { return markup.nameOf(attribute) == "id"; });
-        if (id != end) {
-            words += ' ' + shortened(markup.valueOf(*id, itsRoom));
+        words += node.name();
+        if (const pugi::xml_attribute id = node.attribute("id")) {
+            words += ' ' + shortened(id.value());
             break;
         }
-        const Markup::Position parent = parentOf(node);
-        if (parent == Markup::kNone) break;
-        const Markup::Position above = parentOf(parent);
-        const bool isSection = above == Markup::kNone;
-        const bool isInSection = !isSection && parentOf(above) == Markup::kNone;
-        if (isSection || (isInSection && words == name && markup.nameOf(parent) != "project"))
+        const pugi::xml_node above = node.parent().parent();
+        const bool isSection = above.type() == pugi::node_document;
+        const bool isInSection = above.parent().type() == pugi::node_document;
+        if (isSection || (isInSection && words == node.name() &&
+                          std::strcmp(node.parent().name(), "project") != 0))
             break;
     }
     return words;
 }
 
-std::string ReaderState::rawText(Markup::Position node) const {
-    const std::size_t start = markup.elements[node].name - 1; // the '<'
-    return std::string(markup.text.substr(start, markup.endOf(node) - start));
+int ReaderState::lineOf(pugi::xml_node node) {
+    const std::ptrdiff_t offset = node.offset_debug();
+    return offset < 0 ? 0 : lines.lineOf(static_cast<std::size_t>(offset));
 }
 
-std::string_view ReaderState::text(Markup::Position node) {
-    const Markup::Element& element = markup.elements[node];
-    if (markup.attributesOf(node) < markup.attributesEnd(node))
+std::string ReaderState::rawText(pugi::xml_node node) const {
+    // The offset is that of the name, just behind the '<'.
+    const auto start = static_cast<std::size_t>(node.offset_debug()) - 1;
+    return std::string(source.substr(start, elementEnd(source, start) - start));
+}
+
+std::string ReaderState::text(pugi::xml_node node) {
+    if (const pugi::xml_attribute attribute = node.first_attribute())
         reportUnknown(node,
-                      fmt::format("unknown attribute {} of {}",
-                                  markup.nameOf(*markup.attributesOf(node)), inWords(node)),
+                      fmt::format("unknown attribute {} of {}", attribute.name(), inWords(node)),
                       {}, {});
-    if (!element.hasPieces && !markup.holdsElements(node)) return markup.plainTextOf(node, room);
-    for (Markup::Position piece = node + 1; piece < element.next;
-         piece = markup.elements[piece].next)
-        reportUnknown(piece,
-                      fmt::format("unknown element <{}> in the text of {}", markup.nameOf(piece),
-                                  inWords(node)),
-                      {}, {});
-    room.clear();
-    for (const std::string& piece : markup.textsOf(node))
-        room += piece;
-    return room;
+    const pugi::xml_node first = node.first_child();
+    if (first.type() != pugi::node_element && !first.next_sibling()) return first.value();
+    std::string text;
+    for (const pugi::xml_node piece : node.children()) {
+        if (piece.type() == pugi::node_element)
+            reportUnknown(
+                piece,
+                fmt::format("unknown element <{}> in the text of {}", piece.name(), inWords(node)),
+                {}, {});
+        else
+            text += piece.value();
+    }
+    return text;
 }
 
-void ReaderState::report(Markup::Position node, std::string what, std::string remedy) {
+void ReaderState::report(pugi::xml_node node, std::string what, std::string remedy) {
     if (problems.size() >= kMostProblems) {
         ++unlisted;
         return;
@@ -89,13 +89,13 @@ void ReaderState::report(Markup::Position node, std::string what, std::string re
     problems.push_back(std::move(problem));
 }
 
-void ReaderState::reportUnknownWord(Markup::Position node, const char* kind, std::string_view word,
+void ReaderState::reportUnknownWord(pugi::xml_node node, const char* kind, std::string_view word,
                                     const std::vector<std::string_view>& known) {
     reportUnknown(node, fmt::format("\"{}\" is not a known {}", shortened(word), kind), word,
                   known);
 }
 
-void ReaderState::reportUnknown(Markup::Position node, std::string what, std::string_view name,
+void ReaderState::reportUnknown(pugi::xml_node node, std::string what, std::string_view name,
                                 const std::vector<std::string_view>& known) {
     std::string remedy;
     const std::string_view nearest = project::nearestWord(name, known);

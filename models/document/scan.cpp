@@ -5,15 +5,14 @@
 
 namespace cutwater::document {
 
-std::optional<project::Problem> scanDocument(Markup& markup) {
-    Scanner scanner(markup);
+std::optional<project::Problem> scanDocument(std::string_view text) {
+    Scanner scanner(text);
     scanner.document();
     return scanner.fault();
 }
 
 std::size_t elementEnd(std::string_view text, std::size_t start) {
-    Markup markup(text);
-    Scanner scanner(markup);
+    Scanner scanner(text);
     return scanner.element(start) ? scanner.position() : std::string_view::npos;
 }
 

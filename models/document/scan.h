@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// From a text to its elements and attributes, and a look whether it is XML of the plain kind that
-// we write: strict, says where the fault is, and never recurses.
+// A look through the text before it is parsed: is it XML of the plain kind that we write? The
+// parser that follows is quick but lenient; this one is strict, says where the fault is, and never
+// recurses.
 #pragma once
 
-#include "models/document/markup.h"
 #include "models/project/problem.h"
 
 #include <cstddef>
@@ -18,9 +18,8 @@ inline constexpr std::size_t kMaxDepth = 100;
 inline constexpr std::size_t kMaxAttributes = 64;
 inline constexpr std::size_t kMaxPieces = 20'000'000;
 
-// Fills `markup` from its text, that of a whole file without a byte-order mark; the first fault in
-// its form.
-std::optional<project::Problem> scanDocument(Markup& markup);
+// The first fault in the form of a whole file's text (without a byte-order mark).
+std::optional<project::Problem> scanDocument(std::string_view text);
 
 // The offset behind the element whose '<' stands at `start`; npos where it is not well formed.
 std::size_t elementEnd(std::string_view text, std::size_t start);

@@ -2,11 +2,9 @@
 #include "models/document/scanner.h"
 
 #include "models/document/characters.h"
-#include "models/document/large_pages.h"
 #include "models/document/scan.h"
 
 #include <algorithm>
-#include <array>
 #include <cctype>
 #include <charconv>
 #include <cstdint>
@@ -16,29 +14,17 @@ namespace cutwater::document {
 
 namespace {
 
-enum Class : std::uint8_t { blank = 1, nameStart = 2, nameMore = 4 };
-
-constexpr std::array<std::uint8_t, 256> classes() {
-    std::array<std::uint8_t, 256> of{};
-    for (std::size_t i = 0; i < of.size(); ++i) {
-        const bool letter =
-            (i >= 'a' && i <= 'z') || (i >= 'A' && i <= 'Z') || i == '_' || i == ':' || i >= 0x80;
-        const bool more = (i >= '0' && i <= '9') || i == '-' || i == '.';
-        of[i] =
-            static_cast<std::uint8_t>((letter ? nameStart | nameMore : 0) | (more ? nameMore : 0));
-    }
-    for (const unsigned char c : {' ', '\n', '\t', '\r'})
-        of[c] = blank;
-    return of;
-}
-
-constexpr auto kClasses = classes();
-
-bool is(Class what, char c) {
-    return (kClasses[static_cast<unsigned char>(c)] & what) != 0;
-}
 bool isBlank(char c) {
-    return is(blank, c);
+    return c == ' ' || c == '\n' || c == '\t' || c == '\r';
+}
+
+bool startsName(char c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_' || c == ':' ||
+           static_cast<unsigned char>(c) >= 0x80;
+}
+
+bool continuesName(char c) {
+    return startsName(c) || (c >= '0' && c <= '9') || c == '-' || c == '.';
 }
 
 // "&#13;" or "&#xD;" without the "&#" and the ";".
@@ -61,9 +47,6 @@ bool isCharacterNumber(std::string_view digits) {
 
 bool Scanner::document() {
     if (!characters()) return false;
-    // As in a file of ours; more where it turns out to be needed.
-    reserveLarge(m_markup.elements, m_text.size() / 32);
-    reserveLarge(m_markup.attributes, m_text.size() / 32);
     if (!declaration() || !between("before the first element")) return false;
     if (atEnd())
         return fail(m_text.size(), "the file holds no element", "take another copy of the file");
@@ -73,25 +56,15 @@ bool Scanner::document() {
 
 bool Scanner::element(std::size_t start) {
     m_at = start;
-    m_open = Markup::kNone;
-    m_depth = 0;
+    m_open.clear();
     if (!startsWith("<") || !openTag()) return false;
-    while (isAnyOpen())
-        if (!content() || !markup()) return false;
-    return true;
-}
-
-bool Scanner::content() {
-    bool hasText = false;
-    for (; !atEnd(); ++m_at) {
-        const char c = m_text[m_at];
-        if (c == '<') break;
-        if (isBlank(c)) continue;
-        hasText = true;
-        if (c == '&' && !reference()) return false;
+    while (!m_open.empty()) {
+        const std::size_t found = m_text.find('<', m_at);
+        if (!references(m_text.substr(m_at, found - m_at))) return false;
+        if (found == std::string_view::npos) return cutOff("");
+        m_at = found;
+        if (!markup()) return false;
     }
-    if (atEnd()) return cutOff("");
-    if (hasText) open().hasText = true;
     return true;
 }
 
@@ -152,14 +125,13 @@ bool Scanner::between(const char* place) {
 }
 
 bool Scanner::markup() {
-    const char second = m_at + 1 < m_text.size() ? m_text[m_at + 1] : '\0';
-    if (second == '/') return closeTag();
-    if (second != '!' && second != '?') return openTag();
-    open().hasPieces = true;
+    if (startsWith("</")) return closeTag();
     if (startsWith("<!--")) return comment();
     if (startsWith("<![CDATA[")) return dataSection();
     if (startsWith("<?")) return instruction();
-    return fail(m_at, "markup that is not allowed here", "write &lt; where a < is meant");
+    if (startsWith("<!"))
+        return fail(m_at, "markup that is not allowed here", "write &lt; where a < is meant");
+    return openTag();
 }
 
 bool Scanner::openTag() {
@@ -169,43 +141,29 @@ bool Scanner::openTag() {
         if (atEnd()) return cutOff("a tag");
         return fail(start, "a < that starts no tag", "write &lt; where a < is meant");
     }
-    if (m_depth >= kMaxDepth)
+    if (m_open.size() >= kMaxDepth)
         return fail(start, fmt::format("elements are nested more than {} deep", kMaxDepth),
                     "take another copy of the file: no file of this kind is so deep");
     if (++m_pieces > kMaxPieces)
         return fail(start, fmt::format("the file holds more than {} elements", kMaxPieces),
                     "split the project");
-    auto& elements = m_markup.elements;
-    growLarge(elements);
-    Markup::Element& element = elements.emplace_back();
-    element.name = static_cast<Markup::Offset>(start + 1);
-    element.nameLength = static_cast<Markup::Offset>(tag.size());
-    element.parent = m_open;
-    element.attributes = static_cast<std::uint32_t>(m_markup.attributes.size());
-    m_open = static_cast<Markup::Position>(elements.size() - 1);
-    ++m_depth;
-    return attributes();
+    m_open.push_back(tag);
+    return attributes(tag);
 }
 
-void Scanner::leave() {
-    open().next = static_cast<Markup::Position>(m_markup.elements.size());
-    m_open = open().parent;
-    --m_depth;
-}
-
-bool Scanner::attributes() {
-    auto& all = m_markup.attributes;
-    const std::size_t first = all.size();
+bool Scanner::attributes(std::string_view tag) {
+    m_attributes.clear();
     for (;;) {
         const std::size_t before = m_at;
         blanks();
         if (atEnd()) return cutOff("a tag");
-        const bool isShort = startsWith("/>");
-        if (isShort || m_text[m_at] == '>') {
-            m_at += isShort ? 2 : 1;
-            open().isShort = isShort;
-            open().inside = open().insideEnd = static_cast<Markup::Offset>(m_at);
-            if (isShort) leave();
+        if (startsWith("/>")) {
+            m_at += 2;
+            m_open.pop_back();
+            return true;
+        }
+        if (m_text[m_at] == '>') {
+            ++m_at;
             return true;
         }
         const std::size_t start = m_at;
@@ -213,25 +171,19 @@ bool Scanner::attributes() {
         if (attribute.empty() || before == start)
             return m_at + 1 >= m_text.size()
                        ? cutOff("a tag")
-                       : fail(start, fmt::format("the tag <{}> is not well formed", openName()),
+                       : fail(start, fmt::format("the tag <{}> is not well formed", tag),
                               "write it as <name attribute=\"value\">");
-        for (std::size_t i = first; i < all.size(); ++i)
-            if (m_markup.nameOf(all[i]) == attribute)
-                return fail(start,
-                            fmt::format("attribute {} stands twice in <{}>", attribute, openName()),
-                            "keep one of them");
-        if (all.size() - first == kMaxAttributes)
-            return fail(start,
-                        fmt::format("<{}> has more than {} attributes", openName(), kMaxAttributes),
+        if (std::find(m_attributes.begin(), m_attributes.end(), attribute) != m_attributes.end())
+            return fail(start, fmt::format("attribute {} stands twice in <{}>", attribute, tag),
+                        "keep one of them");
+        if (m_attributes.size() == kMaxAttributes)
+            return fail(start, fmt::format("<{}> has more than {} attributes", tag, kMaxAttributes),
                         "delete those that do not belong there");
-        growLarge(all);
-        all.push_back({static_cast<Markup::Offset>(start),
-                       static_cast<Markup::Offset>(attribute.size()), 0, 0});
+        m_attributes.push_back(attribute);
         blanks();
         if (atEnd()) return cutOff("a tag");
         if (m_text[m_at] != '=')
-            return fail(start,
-                        fmt::format("attribute {} of <{}> has no value", attribute, openName()),
+            return fail(start, fmt::format("attribute {} of <{}> has no value", attribute, tag),
                         fmt::format("write {}=\"value\"", attribute));
         ++m_at;
         blanks();
@@ -241,30 +193,20 @@ bool Scanner::attributes() {
 
 bool Scanner::attributeValue() {
     if (atEnd()) return cutOff("a tag");
-    const std::size_t open = m_at;
-    const char quote = m_text[open];
+    const char quote = m_text[m_at];
     if (quote != '"' && quote != '\'')
-        return fail(open, "an attribute's value stands without quotes", "put it in quotes");
+        return fail(m_at, "an attribute's value stands without quotes", "put it in quotes");
     if (++m_pieces > kMaxPieces)
-        return fail(open, fmt::format("the file holds more than {} attributes", kMaxPieces),
+        return fail(m_at, fmt::format("the file holds more than {} attributes", kMaxPieces),
                     "split the project");
-    bool hasTag = false;
-    std::size_t firstReference = std::string_view::npos;
-    for (++m_at; !atEnd() && m_text[m_at] != quote; ++m_at) {
-        hasTag = hasTag || m_text[m_at] == '<';
-        if (m_text[m_at] == '&') firstReference = std::min(firstReference, m_at);
-    }
-    if (atEnd()) return cutOff("an attribute's value");
-    if (hasTag)
-        return fail(open, "a < in an attribute's value, or a missing quote",
+    const std::size_t close = m_text.find(quote, m_at + 1);
+    if (close == std::string_view::npos) return cutOff("an attribute's value");
+    const std::string_view value = m_text.substr(m_at + 1, close - m_at - 1);
+    if (value.find('<') != std::string_view::npos)
+        return fail(m_at, "a < in an attribute's value, or a missing quote",
                     "write &lt; or close the quote");
-    const std::size_t close = m_at;
-    for (m_at = firstReference; m_at < close; m_at = m_text.find('&', m_at))
-        if (!reference()) return false;
+    if (!references(value)) return false;
     m_at = close + 1;
-    Markup::Attribute& attribute = m_markup.attributes.back();
-    attribute.value = static_cast<Markup::Offset>(open + 1);
-    attribute.valueLength = static_cast<Markup::Offset>(close - open - 1);
     return true;
 }
 
@@ -274,14 +216,15 @@ bool Scanner::closeTag() {
     const std::string_view tag = name();
     blanks();
     if (atEnd()) return cutOff("a closing tag");
-    if (m_text[m_at] != '>' || tag != openName())
+    const std::string_view open = m_open.back();
+    if (m_text[m_at] != '>' || tag != open)
         return fail(start,
                     fmt::format("</{}> where </{}> is due (it was opened in line {})",
-                                tag.substr(0, 60), openName(), lineOf(open().name)),
-                    fmt::format("close <{}> first", openName()));
+                                tag.substr(0, 60), open,
+                                lineOf(static_cast<std::size_t>(open.data() - m_text.data()))),
+                    fmt::format("close <{}> first", open));
     ++m_at;
-    open().insideEnd = static_cast<Markup::Offset>(start);
-    leave();
+    m_open.pop_back();
     return true;
 }
 
@@ -291,7 +234,6 @@ bool Scanner::comment() {
 }
 
 bool Scanner::dataSection() {
-    open().hasText = true;
     m_at += 9;
     return skipPast("]]>", "a CDATA section");
 }
@@ -306,24 +248,28 @@ bool Scanner::instruction() {
     return skipPast("?>", "an XML instruction");
 }
 
-bool Scanner::reference() {
-    const std::string_view rest = m_text.substr(m_at + 1, 12);
-    const std::size_t end = rest.find(';');
-    const std::string_view word = rest.substr(0, end);
-    const bool known =
-        end != std::string_view::npos &&
-        (word == "amp" || word == "lt" || word == "gt" || word == "quot" || word == "apos" ||
-         (word.substr(0, 1) == "#" && isCharacterNumber(word.substr(1))));
-    if (!known)
-        return fail(m_at, "an & that starts nothing known", "write &amp; where an & is meant");
-    m_at += 1 + end;
+bool Scanner::references(std::string_view text) {
+    std::size_t at = 0;
+    while ((at = text.find('&', at)) != std::string_view::npos) {
+        const std::string_view rest = text.substr(at + 1, 12);
+        const std::size_t end = rest.find(';');
+        const std::string_view word = rest.substr(0, end);
+        const bool known =
+            end != std::string_view::npos &&
+            (word == "amp" || word == "lt" || word == "gt" || word == "quot" || word == "apos" ||
+             (word.substr(0, 1) == "#" && isCharacterNumber(word.substr(1))));
+        if (!known)
+            return fail(static_cast<std::size_t>(text.data() - m_text.data()) + at,
+                        "an & that starts nothing known", "write &amp; where an & is meant");
+        at += end + 1;
+    }
     return true;
 }
 
 std::string_view Scanner::name() {
     const std::size_t start = m_at;
-    if (atEnd() || !is(nameStart, m_text[m_at])) return {};
-    while (!atEnd() && is(nameMore, m_text[m_at]))
+    if (atEnd() || !startsName(m_text[m_at])) return {};
+    while (!atEnd() && continuesName(m_text[m_at]))
         ++m_at;
     return m_text.substr(start, m_at - start);
 }
@@ -343,9 +289,9 @@ bool Scanner::skipPast(std::string_view what, const char* piece) {
 bool Scanner::cutOff(const char* piece) {
     std::string what = "the file ends";
     if (*piece) what += fmt::format(" within {}", piece);
-    if (isAnyOpen())
-        what += fmt::format(" inside <{}>, which was opened in line {}", openName(),
-                            lineOf(open().name));
+    if (!m_open.empty())
+        what += fmt::format(" inside <{}>, which was opened in line {}", m_open.back(),
+                            lineOf(static_cast<std::size_t>(m_open.back().data() - m_text.data())));
     const std::size_t last = m_text.find_last_not_of("\r\n");
     return fail(last == std::string_view::npos ? 0 : last, what,
                 "take a whole copy of the file: this one was cut off");

@@ -2,17 +2,16 @@
 #include "models/document/document.h"
 
 #include "models/document/facts_project.h"
-#include "models/document/large_pages.h"
 #include "models/document/writer.h"
 
 namespace cutwater::document {
 
 project::Outcome<std::string> write(const project::Project& project) {
     WriterState state;
-    reserveLarge(state.text, 4096 +
-                                 400 * (project.components.size() + project.events.size() +
-                                        project.gates.size() + project.log.size()) +
-                                 1000 * project.modes.size());
+    state.text.reserve(4096 +
+                       400 * (project.components.size() + project.events.size() +
+                              project.gates.size() + project.log.size()) +
+                       1000 * project.modes.size());
     state.text = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
     Writer root(state, "cutwater", 0, &project.kept);
     describe(root, project);
