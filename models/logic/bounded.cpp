@@ -1,209 +1,40 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "models/logic/bounded.h"
 
+#include "models/logic/cases.h"
 #include "models/logic/describe.h"
-#include "models/logic/extract.h"
 #include "models/logic/family_algebra.h"
-#include "models/logic/order.h"
 #include "models/logic/prepare.h"
 #include "models/logic/race.h"
-#include "models/logic/shape.h"
+#include "models/logic/truncated.h"
 
 #include <algorithm>
+#include <array>
 #include <chrono>
-#include <cmath>
 #include <new>
 #include <unordered_map>
+#include <utility>
 
 namespace cutwater::logic {
 
 namespace {
 
 constexpr double kLastCutOff = 1e-30, kCutOffStep = 0.01;
-
-struct Interval {
-    double lower = 0, upper = 1;
-    bool exact() const { return lower == upper; }
-};
-
-// One module that does not fit: its minimal cut sets above a cut-off.
-class Truncated {
-public:
-    Truncated(const Program& program, const std::vector<Interval>& leaves, std::uint64_t unionNodes,
-              Account& account)
-        : m_program(program), m_unionNodes(unionNodes), m_budget(account), m_bdd(m_budget),
-          m_zdd(m_budget), m_algebra(m_zdd, m_budget), m_order(gatesFirst(program)),
-          m_levelOf(program.leaves) {
-        for (std::uint32_t level = 0; level < program.leaves; ++level) {
-            m_levelOf[m_order[level]] = level;
-            m_lower.push_back(leaves[m_order[level]].lower);
-            m_upper.push_back(leaves[m_order[level]].upper);
-        }
-    }
-
-    // Bounds with this cut-off. Throws Stopped where it does not fit.
-    Bounds at(double cutOff) {
-        m_cutOff = cutOff;
-        m_dropped = 0;
-        const Family kept = computeAll();
-        const double sum = sumOfProducts(m_zdd, kept, m_upper, m_budget);
-        Bounds bounds;
-        bounds.cutOff = cutOff;
-        bounds.dropped = m_dropped;
-        bounds.upper = std::min(1.0, independentBound(kept, sum) + m_dropped);
-        // The largest part of the kept sets whose diagram fits.
-        for (double coarser = cutOff; coarser < 1; coarser *= 10) {
-            const Family part = coarser == cutOff
-                                    ? kept
-                                    : withoutSmallSets(m_zdd, kept, m_upper, coarser, m_budget);
-            const std::optional<Interval> both = exactUnion(part);
-            if (!both) continue;
-            const double left = std::max(0.0, sum - sumOfProducts(m_zdd, part, m_upper, m_budget));
-            bounds.lower = both->lower;
-            bounds.upper = std::min(bounds.upper, both->upper + left + m_dropped);
-            bounds.keptSets =
-                sumOfProducts(m_zdd, part, std::vector<double>(m_upper.size(), 1.0), m_budget);
-            break;
-        }
-        return bounds;
-    }
-
-private:
-    Family computeAll() {
-        std::vector<Family> gates, inputs;
-        for (GateView gate(m_program, 0); !gate.atEnd(); gate.advance()) {
-            inputs.clear();
-            for (std::uint32_t i = 0; i < gate.count(); ++i) {
-                const std::uint32_t input = gate.input(i);
-                if (GateView::isConstant(input))
-                    inputs.push_back(input == Program::kTrueInput ? kEmptySet : kNoSets);
-                else if (GateView::isGate(input))
-                    inputs.push_back(gates[GateView::index(input)]);
-                else
-                    inputs.push_back(
-                        m_zdd.make(m_levelOf[GateView::index(input)], kEmptySet, kNoSets));
-            }
-            gates.push_back(computeGate(gate, inputs));
-        }
-        return gates.back();
-    }
-
-    Family computeGate(const GateView& gate, std::vector<Family>& inputs) {
-        if (gate.op() == Op::atLeast) return atLeast(inputs, gate.k());
-        // Small ones first: what is cut early need not be multiplied later.
-        std::stable_sort(inputs.begin(), inputs.end());
-        const bool conjunction = gate.op() == Op::conjunction;
-        Family result = conjunction ? kEmptySet : kNoSets;
-        for (const Family input : inputs)
-            result =
-                cut(conjunction ? m_algebra.product(result, input) : m_algebra.sum(result, input));
-        return result;
-    }
-
-    Family atLeast(const std::vector<Family>& inputs, std::uint32_t k) {
-        std::vector<Family> reached(k + 1, kNoSets);
-        reached[0] = kEmptySet;
-        for (const Family input : inputs)
-            for (std::uint32_t j = k; j >= 1; --j)
-                reached[j] =
-                    cut(m_algebra.sum(reached[j], m_algebra.product(reached[j - 1], input)));
-        return reached[k];
-    }
-
-    // Leaves out what is too small and remembers how much that can have been. Whatever is done with
-    // the family later (and, or, at least) can only make what was left out rarer, so adding up is
-    // enough.
-    Family cut(Family family) {
-        const Family kept = withoutSmallSets(m_zdd, family, m_upper, m_cutOff, m_budget);
-        if (kept != family) {
-            const Family lost = m_zdd.difference(family, kept);
-            m_dropped += sumOfProducts(m_zdd, lost, m_upper, m_budget);
-        }
-        return kept;
-    }
-
-    // 1 - product over the sets of (1 - P). -ln of the product is the sum of P^j / j over sets and
-    // powers; power sums shrink at least by the largest P from one to the next, which bounds what
-    // is left out of the series.
-    double independentBound(Family kept, double sum) {
-        const double largest = largestProduct(m_zdd, kept, m_upper, m_budget);
-        double exponent = 0;
-        std::vector<double> powers(m_upper);
-        for (int power = 1; power <= 1000 && largest < 1; ++power) {
-            const double powerSum = power == 1 ? sum : sumOfProducts(m_zdd, kept, powers, m_budget);
-            exponent += powerSum / power;
-            const double rest = powerSum * largest / (1 - largest) / (power + 1);
-            if (rest < 1e-9 * exponent || exponent == 0)
-                return std::min(sum, -std::expm1(-exponent - rest));
-            for (std::size_t i = 0; i < powers.size(); ++i)
-                powers[i] *= m_upper[i];
-        }
-        return std::min(sum, 1.0);
-    }
-
-    // Probability that one of the sets happens, with the leaves' lower and with their upper values.
-    std::optional<Interval> exactUnion(Family family) {
-        const Families sets = extract(m_zdd, family, m_budget);
-        m_bdd.clear();
-        m_bdd.setCeiling(m_unionNodes);
-        Edge root = kNever;
-        try {
-            std::vector<Edge> edges(sets.nodes.size(), kNever);
-            edges[kEmptySet] = kAlways;
-            for (std::size_t i = 2; i < sets.nodes.size(); ++i) {
-                const ZddNode& node = sets.nodes[i];
-                edges[i] = m_bdd.make(node.element,
-                                      m_bdd.disjunction(edges[node.with], edges[node.without]),
-                                      edges[node.without]);
-            }
-            root = edges[sets.root];
-        } catch (const CeilingReached&) {
-            m_bdd.forgetTasks();
-            m_bdd.setCeiling(~std::size_t{0});
-            return {};
-        }
-        m_bdd.setCeiling(~std::size_t{0});
-        const Forest forest = extract(m_bdd, {root}, m_program.leaves, m_budget);
-        return Interval{probability(forest, m_lower), probability(forest, m_upper)};
-    }
-
-    static double probability(const Forest& forest, const std::vector<double>& q) {
-        // Sets without negations: no edge is complemented but the constant.
-        std::vector<double> value(forest.nodes.size(), 0.0);
-        const auto at = [&](Edge edge) { return edge == kAlways ? 1.0 : value[edge >> 1]; };
-        for (std::size_t i = 1; i < forest.nodes.size(); ++i) {
-            const BddNode& node = forest.nodes[i];
-            value[i] = q[node.level] * at(node.high) + (1 - q[node.level]) * at(node.low);
-        }
-        return at(forest.roots.front());
-    }
-
-    const Program& m_program;
-    std::uint64_t m_unionNodes;
-    Budget m_budget;
-    Bdd m_bdd;
-    Zdd m_zdd;
-    FamilyAlgebra m_algebra;
-    Order m_order;
-    std::vector<std::uint32_t> m_levelOf;
-    std::vector<double> m_lower, m_upper; // by level
-    double m_cutOff = 0, m_dropped = 0;
-};
+// So many times wider than wished for, and the other way is tried too.
+constexpr double kFarOff = 10;
 
 class Bounder {
 public:
     Bounder(const Formula& formula, Literal top, std::span<const double> q, Account& account,
             const BoundsWish& wish)
-        : m_q(q), m_account(account), m_wish(wish), m_budget(account),
-          m_prepared(prepare(formula, top, m_budget)),
+        : m_q(q), m_wish(wish), m_budget(account), m_prepared(prepare(formula, top, m_budget)),
           m_end(std::chrono::steady_clock::now() +
                 std::chrono::duration_cast<std::chrono::steady_clock::duration>(
                     std::chrono::duration<double>(wish.seconds))) {}
 
     std::optional<Bounds> run() {
         const Literal top = m_prepared.simple.top;
-        if (top.node() == 0)
-            return Bounds{top.negated() ? 1.0 : 0.0, top.negated() ? 1.0 : 0.0, 0, 0, 0};
+        if (top.node() == 0) return Bounds{top.negated() ? 1.0 : 0.0, top.negated() ? 1.0 : 0.0};
         Describer describer(m_prepared.simple.formula, m_prepared.isModule);
         Bounds bounds;
         for (const std::uint32_t module : m_prepared.modules) {
@@ -220,9 +51,7 @@ public:
             bounds = *found;
             m_of[module] = {bounds.lower, bounds.upper};
         }
-        if (top.negated())
-            bounds = {1 - bounds.upper, 1 - bounds.lower, bounds.cutOff, bounds.dropped,
-                      bounds.keptSets};
+        if (top.negated()) bounds.lower = 1 - std::exchange(bounds.upper, 1 - bounds.lower);
         return bounds;
     }
 
@@ -232,19 +61,65 @@ private:
             std::all_of(leaves.begin(), leaves.end(), [](const Interval& i) { return i.exact(); });
         if (!sure && !program.monotone) return {};
         if (const auto exact = m_wish.exactNodes > 0 ? solved(program, leaves) : std::nullopt)
-            return Bounds{exact->lower, exact->upper, 0, 0, 0};
-        if (!program.monotone || program.leaves > kMostElements) return {};
+            return Bounds{exact->lower, exact->upper};
+        if (!program.monotone) return {};
+        std::optional<Bounds> best;
+        if (m_wish.cases > 0) best = byCases(program, leaves, sure);
+        if (best && best->upper - best->lower <= kFarOff * m_wish.width * best->lower) return best;
+        const std::optional<Bounds> other = byCutOffs(program, leaves);
+        const auto width = [](const Bounds& bounds) { return bounds.upper - bounds.lower; };
+        return !best || (other && width(*other) < width(*best)) ? other : best;
+    }
+
+    bool isNarrow(const Bounds& bounds) const {
+        return bounds.upper - bounds.lower <= m_wish.width * bounds.lower;
+    }
+
+    // A monotone function's probability grows with those of its leaves: all at their lower ends
+    // give the lower bound, all at their upper ends the upper one.
+    std::optional<Bounds> byCases(const Program& program, const std::vector<Interval>& leaves,
+                                  bool sure) {
+        try {
+            Bounds bounds;
+            bounds.method = BoundsMethod::cases;
+            for (const bool upper : {false, true}) {
+                Bdd bdd(m_budget);
+                const auto functions = functionsOf(program, bdd, m_budget, m_wish.functionNodes);
+                if (!functions) return {};
+                std::vector<double> q;
+                for (const std::uint32_t leaf : functions->leafAt)
+                    q.push_back(upper ? leaves[leaf].upper : leaves[leaf].lower);
+                const CasesFound found =
+                    boundByCases(*functions, bdd, q,
+                                 {m_wish.width, m_wish.cases, m_wish.pairNodes, m_end}, m_budget);
+                if (!upper || sure) bounds.lower = found.interval.lower;
+                bounds.upper = found.interval.upper;
+                bounds.cases += found.cases;
+                if (sure) break;
+            }
+            return bounds;
+        } catch (const Stopped& stopped) {
+            if (stopped.why != Stop::memory) throw;
+            return {};
+        }
+    }
+
+    std::optional<Bounds> byCutOffs(const Program& program, const std::vector<Interval>& leaves) {
+        if (program.leaves > kMostElements) return {};
         std::optional<Bounds> best;
         for (double cutOff = m_wish.firstCutOff; cutOff >= kLastCutOff; cutOff *= kCutOffStep) {
             try {
-                Truncated truncated(program, leaves, m_wish.unionNodes, m_account);
-                const Bounds bounds = truncated.at(cutOff);
-                if (!best || bounds.upper - bounds.lower < best->upper - best->lower) best = bounds;
+                const TruncatedBounds found =
+                    boundByCutOff(program, leaves, cutOff, m_wish.unionNodes, m_budget);
+                const Interval& interval = found.interval;
+                if (!best || interval.upper - interval.lower < best->upper - best->lower)
+                    best = Bounds{interval.lower, interval.upper, BoundsMethod::cutOff,
+                                  cutOff,         found.dropped,  found.keptSets};
             } catch (const Stopped& stopped) {
                 if (stopped.why != Stop::memory) throw;
                 break;
             }
-            if (best->upper - best->lower <= m_wish.width * best->lower) break;
+            if (isNarrow(*best)) break;
             if (std::chrono::steady_clock::now() > m_end) break;
         }
         return best;
@@ -276,7 +151,6 @@ private:
     }
 
     std::span<const double> m_q;
-    Account& m_account;
     const BoundsWish& m_wish;
     Budget m_budget;
     Prepared m_prepared;

@@ -12,18 +12,30 @@
 namespace cutwater::logic {
 
 struct BoundsWish {
-    double width = 0.01;                // (upper - lower) / lower that is good enough
-    double seconds = 60;                // after that the best interval so far
-    std::uint64_t exactNodes = 500000;  // of the exact attempt at a module; 0: none is made
-    std::uint64_t unionNodes = 2000000; // of the diagram of the kept sets
+    double width = 0.01;                  // (upper - lower) / lower that is good enough
+    double seconds = 60;                  // after that the best interval so far
+    std::uint64_t exactNodes = 500000;    // of the exact attempt at a module; 0: none is made
+    std::uint64_t functionNodes = 500000; // of the diagrams of the inputs of an `or` together
+    std::uint64_t pairNodes = 20000000;   // of those, and of the products of two of them
+    std::size_t cases = 300000;           // that are told apart at most; 0: none
+    std::uint64_t unionNodes = 2000000;   // of the diagram of the kept sets
     double firstCutOff = 1e-4;
+};
+
+enum class BoundsMethod {
+    exact,  // every module fits; the width is that of rounding
+    cases,  // leaves decided one after the other, what is left of the functions bounded by pairs
+    cutOff, // sets below a cut-off left out
 };
 
 struct Bounds {
     double lower = 0, upper = 1; // lower <= P(top) <= upper, but for the rounding of sums
-    double cutOff = 0;           // sets less probable than this were left out
-    double dropped = 0;          // how probable it is at most that one of those happens
-    double keptSets = 0; // how many sets are behind the lower bound (modules count as one event)
+    // How the top module was bounded; those below it may have been in other ways.
+    BoundsMethod method = BoundsMethod::exact;
+    double cutOff = 0;     // sets less probable than this were left out
+    double dropped = 0;    // how probable it is at most that one of those happens
+    double keptSets = 0;   // how many are behind the lower bound (modules count as one event)
+    std::size_t cases = 0; // that were told apart
 };
 
 struct BoundsOutcome {
@@ -32,14 +44,11 @@ struct BoundsOutcome {
     Stop stop = Stop::none;
 };
 
-// Modules that can be solved are. Of the others the cut sets are built from the bottom upwards
-// without those below a cut-off; what is left out is added up as it is left out (the union bound),
-// so that
-//   P(union of the kept sets) <= P(top) <= P(union of the kept sets) + dropped.
-// The cut-off is lowered until the interval is narrow enough, or memory or time end it. Where even
-// the kept sets' diagram does not fit, fewer of them give the lower bound and 1 - product (1 -
-// P(set)) the upper one (Esary and Proschan 1963). q[v] as in Solution::probability. Depends on the
-// clock only in when it stops.
+// Modules that can be solved are. One that is an `or` of functions with small diagrams is bounded
+// by cases (cases.h); where that cannot be done or is not narrow enough, a coherent one is bounded
+// by its cut sets above a cut-off (truncated.h), which is lowered until the interval is narrow
+// enough, or memory or time end it; the narrower of the two intervals is the answer. q[v] as in
+// Solution::probability. Depends on the clock only in when it stops.
 BoundsOutcome boundTop(const Formula& formula, Literal top, std::span<const double> q,
                        const Limits& limits, const BoundsWish& wish = {});
 

@@ -48,6 +48,7 @@ TEST(Bounds, HoldTheExactProbability) {
         for (const double cutOff : {1e-2, 1e-4}) {
             BoundsWish wish;
             wish.exactNodes = 0;
+            wish.cases = 0;
             wish.firstCutOff = cutOff;
             wish.width = 1e300; // the first cut-off is good enough
             const auto outcome = boundTop(s.formula, s.top, s.q, {}, wish);
@@ -58,6 +59,7 @@ TEST(Bounds, HoldTheExactProbability) {
         }
         BoundsWish wish;
         wish.exactNodes = 0;
+        wish.cases = 0;
         const auto outcome = boundTop(s.formula, s.top, s.q, {}, wish);
         narrow += outcome.bounds->upper - outcome.bounds->lower <= 0.01 * outcome.bounds->lower;
         EXPECT_LE(outcome.bounds->lower, exact * (1 + 1e-12)) << seed;
@@ -75,6 +77,7 @@ TEST(Bounds, HoldWhereTheUnionDoesNotFit) {
         const double exact = solve(s.formula, s.top).solution->probability(s.q).occurs;
         BoundsWish wish;
         wish.exactNodes = 0;
+        wish.cases = 0;
         wish.unionNodes = 8;
         wish.firstCutOff = 1e-6;
         wish.width = 1e300;
