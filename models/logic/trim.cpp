@@ -17,8 +17,10 @@ public:
 
     Trimmed run() {
         countUses();
-        for (std::uint32_t i = 0; i < m_formula.variableCount(); ++i)
+        for (std::uint32_t i = 0; i < m_formula.variableCount(); ++i) {
+            m_budget.step();
             m_new.addVariable();
+        }
         for (std::uint32_t node = 1; node < m_top.node(); ++node)
             if (m_uses[node] > 1 && isGate(node)) m_shared[node] = below(node);
         const Literal top = isGate(m_top.node()) ? below(m_top.node()) : moved(positive(m_top));
