@@ -107,13 +107,10 @@ private:
 
     // The number of the case with these edges.
     std::uint32_t functionsCase(const std::vector<Edge>& edges) {
-        std::uint64_t hash = edges.size();
+        const std::uint64_t hash = hashOf(edges);
         std::uint32_t level = kTerminalLevel;
-        for (const Edge edge : edges) {
-            hash = (hash ^ edge) * 0x9e3779b97f4a7c15u;
-            hash ^= hash >> 29;
+        for (const Edge edge : edges)
             level = std::min(level, m_bdd.level(edge));
-        }
         const auto known = m_index.find(hash, [&](std::uint32_t number) {
             return std::equal(edges.begin(), edges.end(), edgesOf(number).begin());
         });

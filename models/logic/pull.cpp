@@ -15,28 +15,17 @@ namespace {
 // nothing, so it is left out.
 class Line {
 public:
-    Line(const Program& program, const Order& start) : m_leaves(program.leaves) {
-        for (GateView gate(program, 0); !gate.atEnd(); gate.advance()) {
-            m_begin.push_back(static_cast<std::uint32_t>(m_inputs.size()));
-            for (std::uint32_t i = 0; i < gate.count(); ++i) {
-                const std::uint32_t input = gate.input(i);
-                if (GateView::isConstant(input)) continue;
-                m_inputs.push_back(GateView::index(input) +
-                                   (GateView::isGate(input) ? m_leaves : 0));
-            }
-        }
-        const std::size_t gates = m_begin.size() - 1;
-        m_at.resize(m_leaves + gates);
-        m_pull.resize(m_at.size());
-        m_keys.resize(m_at.size());
+    Line(const Wiring& wiring, const Order& start)
+        : m_wiring(wiring), m_leaves(wiring.leaves()), m_gates(wiring.gates() - 1),
+          m_at(m_leaves + m_gates), m_pull(m_at.size()), m_keys(m_at.size()) {
         for (std::size_t level = 0; level < m_leaves; ++level)
             m_at[start[level]] = static_cast<float>(level);
         // A gate starts in the middle of its inputs, which are numbered before it.
-        for (std::size_t g = 0; g < gates; ++g) {
+        for (std::size_t g = 0; g < m_gates; ++g) {
             float sum = 0;
-            for (std::uint32_t i = m_begin[g]; i < m_begin[g + 1]; ++i)
-                sum += m_at[m_inputs[i]];
-            m_at[m_leaves + g] = sum / static_cast<float>(m_begin[g + 1] - m_begin[g]);
+            for (const std::uint32_t input : wiring.inputs(g))
+                sum += m_at[input];
+            m_at[m_leaves + g] = sum / static_cast<float>(wiring.inputs(g).size());
         }
     }
 
@@ -44,19 +33,20 @@ public:
     double pull() {
         std::fill(m_pull.begin(), m_pull.end(), Pull{});
         double total = 0;
-        for (std::size_t g = 0; g + 1 < m_begin.size(); ++g) {
+        for (std::size_t g = 0; g < m_gates; ++g) {
+            const auto inputs = m_wiring.inputs(g);
             const float own = m_at[m_leaves + g];
             float sum = own, low = own, high = own;
-            for (std::uint32_t i = m_begin[g]; i < m_begin[g + 1]; ++i) {
-                const float at = m_at[m_inputs[i]];
+            for (const std::uint32_t input : inputs) {
+                const float at = m_at[input];
                 sum += at;
                 low = std::min(low, at);
                 high = std::max(high, at);
             }
             total += high - low;
-            const float centre = sum / static_cast<float>(m_begin[g + 1] - m_begin[g] + 1);
-            for (std::uint32_t i = m_begin[g]; i < m_begin[g + 1]; ++i)
-                m_pull[m_inputs[i]].add(centre);
+            const float centre = sum / static_cast<float>(inputs.size() + 1);
+            for (const std::uint32_t input : inputs)
+                m_pull[input].add(centre);
             m_pull[m_leaves + g].add(centre);
         }
         // Places are not negative, so their bits are ordered as they are.
@@ -88,8 +78,9 @@ private:
         }
     };
 
+    const Wiring& m_wiring;
     const std::uint32_t m_leaves;
-    std::vector<std::uint32_t> m_begin, m_inputs; // of every gate; one more for the end
+    const std::size_t m_gates; // without the top
     std::vector<float> m_at;
     std::vector<Pull> m_pull;
     std::vector<std::uint64_t> m_keys; // place and vertex
@@ -117,7 +108,7 @@ GuessedOrder pulledTogether(const Program& program, const Order& start, WidthEst
                             Budget& budget) {
     constexpr int kRounds = 60, kPatience = 6;
     const Charge charge(budget, program.code.size() * 6 * sizeof(std::uint32_t));
-    Line line(program, start);
+    Line line(width.wiring(), start);
     GuessedOrder best{start, width(start)};
     Order order;
     const auto offer = [&] {

@@ -12,24 +12,17 @@ namespace {
 constexpr std::size_t kMostBits = 1000; // 2^500 is as good as never
 }
 
-WidthEstimate::WidthEstimate(const Program& program) : m_leaves(program.leaves) {
+WidthEstimate::WidthEstimate(const Program& program) : m_wiring(program) {
     for (GateView gate(program, 0); !gate.atEnd(); gate.advance()) {
-        const auto begin = static_cast<std::uint32_t>(m_inputs.size());
-        for (std::uint32_t i = 0; i < gate.count(); ++i) {
-            const std::uint32_t input = gate.input(i);
-            if (GateView::isConstant(input)) continue;
-            m_inputs.push_back(GateView::index(input) + (GateView::isGate(input) ? m_leaves : 0));
-        }
         // A vote counts up to k, or down from n - k.
         const std::uint32_t counted =
             gate.op() == Op::atLeast ? std::min(gate.k(), gate.count() - gate.k() + 1) : 1;
-        m_gates.push_back({begin, static_cast<std::uint32_t>(m_inputs.size()),
-                           static_cast<std::int32_t>(std::bit_width(counted))});
+        m_bits.push_back(static_cast<std::int32_t>(std::bit_width(counted)));
     }
-    m_known.resize(m_leaves + m_gates.size());
+    m_known.resize(m_wiring.leaves() + m_wiring.gates());
     m_awaited.resize(m_known.size());
-    m_open.resize(m_leaves + 1);
-    m_border.resize(m_leaves + 1);
+    m_open.resize(m_wiring.leaves() + 1);
+    m_border.resize(m_wiring.leaves() + 1);
     for (std::size_t bits = 0; bits <= kMostBits; ++bits)
         m_power.push_back(std::exp2(0.5 * static_cast<double>(bits)));
 }
@@ -40,19 +33,18 @@ double WidthEstimate::operator()(const Order& order) {
     std::fill(m_awaited.begin(), m_awaited.end(), -1);
     for (std::size_t level = 0; level < order.size(); ++level)
         m_known[order[level]] = static_cast<std::int32_t>(level);
-    for (std::size_t g = 0; g < m_gates.size(); ++g) {
-        const Gate& gate = m_gates[g];
+    for (std::size_t g = 0; g < m_wiring.gates(); ++g) {
         std::int32_t first = std::numeric_limits<std::int32_t>::max(), last = -1;
-        for (std::uint32_t i = gate.begin; i < gate.end; ++i) {
-            first = std::min(first, m_known[m_inputs[i]]);
-            last = std::max(last, m_known[m_inputs[i]]);
+        for (const std::uint32_t input : m_wiring.inputs(g)) {
+            first = std::min(first, m_known[input]);
+            last = std::max(last, m_known[input]);
         }
-        m_known[m_leaves + g] = last;
-        for (std::uint32_t i = gate.begin; i < gate.end; ++i)
-            m_awaited[m_inputs[i]] = std::max(m_awaited[m_inputs[i]], last);
+        m_known[m_wiring.leaves() + g] = last;
+        for (const std::uint32_t input : m_wiring.inputs(g))
+            m_awaited[input] = std::max(m_awaited[input], last);
         if (first >= last) continue;
-        m_open[static_cast<std::size_t>(first)] += gate.bits;
-        m_open[static_cast<std::size_t>(last)] -= gate.bits;
+        m_open[static_cast<std::size_t>(first)] += m_bits[g];
+        m_open[static_cast<std::size_t>(last)] -= m_bits[g];
     }
     for (std::size_t node = 0; node < m_known.size(); ++node) {
         if (m_known[node] < 0 || m_awaited[node] <= m_known[node]) continue;

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "models/logic/order.h"
-#include "models/logic/program.h"
+#include "models/logic/wiring.h"
 
 #include <cstdint>
 #include <vector>
@@ -20,16 +20,11 @@ class WidthEstimate {
 public:
     explicit WidthEstimate(const Program& program);
     double operator()(const Order& order); // > 0; infinite where it is out of all reach
+    const Wiring& wiring() const { return m_wiring; }
 
 private:
-    struct Gate {
-        std::uint32_t begin, end; // of its inputs
-        std::int32_t bits;
-    };
-    // Leaves first, then gates; the last one is the top.
-    std::uint32_t m_leaves;
-    std::vector<Gate> m_gates;
-    std::vector<std::uint32_t> m_inputs;
+    const Wiring m_wiring;
+    std::vector<std::int32_t> m_bits; // by gate
     // Of leaves and gates: the level after which all below is known, and the last level at which
     // somebody still waits for others beside it.
     std::vector<std::int32_t> m_known, m_awaited;
