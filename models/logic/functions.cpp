@@ -13,8 +13,6 @@ namespace cutwater::logic {
 namespace {
 
 constexpr std::uint32_t kMostShared = 24;
-constexpr std::size_t kLongProgram =
-    20000; // words; pulling together would take longer than it saves
 
 // What some inputs of the last gate compute together: a program of only what they reach, whose
 // leaves keep their numbers.
@@ -127,7 +125,7 @@ std::optional<Functions> functionsOf(const Program& program, Bdd& bdd, Budget& b
     if (parts.size() < 2) return {};
     const std::vector<std::uint64_t> owned = owners(parts, program.leaves);
     std::vector<Order> orders{gatesFirst(program)};
-    if (program.code.size() <= kLongProgram) {
+    if (program.code.size() <= kTooLongToPull) {
         WidthEstimate width(program);
         orders.insert(orders.begin(),
                       pulledTogether(program, mostWaysFirst(program), width, budget).order);

@@ -7,6 +7,9 @@
 
 namespace cutwater::logic {
 
+// Words of a program that takes longer to pull together than that saves.
+constexpr std::size_t kTooLongToPull = 20000;
+
 struct GuessedOrder {
     Order order;
     double guess = 0; // see WidthEstimate

@@ -20,8 +20,6 @@ constexpr std::uint64_t kWalkedShare = 3;        // a walked order may make a th
 // Pulling costs about as much as building what the round before allows.
 constexpr int kFirstStarts = 2, kMoreStarts = 8;
 constexpr double kClearlyBetter = 4; // guesses are wrong by as much
-constexpr std::size_t kLongProgram =
-    20000; // words; pulling together would take longer than building
 
 // One order on its way, in a table of its own or in the one that was lent.
 struct Runner {
@@ -41,7 +39,7 @@ public:
     std::optional<Built> run() {
         enter({gatesFirst(m_program), 0}, m_lent);
         if (advance(m_runners.front(), kGlance)) return m_winner;
-        const bool isLong = m_program.code.size() > kLongProgram;
+        const bool isLong = m_program.code.size() > kTooLongToPull;
         if (isLong)
             walkAll();
         else
