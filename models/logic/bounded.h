@@ -23,7 +23,7 @@ struct BoundsWish {
 };
 
 enum class BoundsMethod {
-    exact,  // every module fits; the width is that of rounding
+    exact,  // solved: what width there is comes from modules below it
     cases,  // leaves decided one after the other, what is left of the functions bounded by pairs
     cutOff, // sets below a cut-off left out
 };

@@ -5,6 +5,7 @@
 #include "plugins/probability/compared.h"
 #include "plugins/probability/event_table.h"
 #include "plugins/sdk/tree/cautions.h"
+#include "plugins/sdk/tree/how_bounded.h"
 #include "plugins/sdk/tree/tree_notes.h"
 
 #include <fmt/format.h>
@@ -63,21 +64,6 @@ void addTop(sdk::Result& result, const Solved& solved, const Figures& figures) {
     if (solved.tree.hasPriorityAnd) result.exactness = sdk::Exactness::bounded;
 }
 
-// What was done instead of solving it.
-std::string howBounded(const logic::Bounds& bounds) {
-    switch (bounds.method) {
-    case logic::BoundsMethod::exact: return "its largest part is solved, others are bounded";
-    case logic::BoundsMethod::cases:
-        return fmt::format("{} cases of its shared events were told apart, and in each of them the "
-                           "functions below the top were taken one by one and in pairs",
-                           bounds.cases);
-    case logic::BoundsMethod::cutOff: break;
-    }
-    return fmt::format("sets less probable than {:.0e} were left out, and all that was left out "
-                       "together happens with at most {:.3g}",
-                       bounds.cutOff, bounds.dropped);
-}
-
 // A tree too large to be solved exactly: an interval that is proven to hold the figure.
 sdk::Answer<bool> addBounded(sdk::Result& result, const sdk::tree::Target& target,
                              const sdk::tree::Unsolved& tree, const Figures& figures,
@@ -104,7 +90,7 @@ sdk::Answer<bool> addBounded(sdk::Result& result, const sdk::tree::Target& targe
          fmt::format("{} is too large to be solved exactly within {} MB. Its probability lies "
                      "between {:.6g} and {:.6g}: {}.",
                      target.id, job.memoryBytes >> 20, bounds.lower, bounds.upper,
-                     howBounded(bounds))});
+                     sdk::tree::howBounded(bounds))});
     return Answer::of(true);
 }
 

@@ -5,6 +5,7 @@
 #include "app/editor/answers/tree_part.h"
 #include "models/logic/bounded.h"
 #include "plugins/sdk/tree/cautions.h"
+#include "plugins/sdk/tree/how_bounded.h"
 #include "plugins/sdk/tree/tree_notes.h"
 
 #include <fmt/format.h>
@@ -87,18 +88,6 @@ void addNotes(LiveAnswer& answer, const project::Project& project, const FigureB
     }
 }
 
-std::string howBounded(const logic::Bounds& bounds) {
-    switch (bounds.method) {
-    case logic::BoundsMethod::exact: return "proven: parts of it were bounded";
-    case logic::BoundsMethod::cases:
-        return fmt::format("proven: {} cases of its shared events were told apart", bounds.cases);
-    case logic::BoundsMethod::cutOff: break;
-    }
-    return fmt::format("proven: sets less probable than {:.0e} were left out, and all of them "
-                       "together happen with at most {:.3g}",
-                       bounds.cutOff, bounds.dropped);
-}
-
 // A tree that does not fit: a proven interval, and no sets.
 void bound(LiveAnswer& answer, const project::Project& project, FigureBook& book,
            const sdk::tree::Unsolved& tree, const logic::Limits& limits, const LiveMeans& means) {
@@ -120,7 +109,7 @@ void bound(LiveAnswer& answer, const project::Project& project, FigureBook& book
     if (!outcome.bounds) return;
     answer.ending = Ending::answered;
     answer.figure = LiveFigure{outcome.bounds->lower, outcome.bounds->upper, false,
-                               howBounded(*outcome.bounds)};
+                               "proven: " + sdk::tree::howBounded(*outcome.bounds)};
     addNotes(answer, project, book, {});
 }
 
